@@ -1,0 +1,1 @@
+export const cautionsEn = {} as const satisfies Record<string, string>;

@@ -1,0 +1,1 @@
+export const cliEn = {} as const satisfies Record<string, string>;

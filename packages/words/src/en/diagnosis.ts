@@ -1,0 +1,1 @@
+export const diagnosisEn = {} as const satisfies Record<string, string>;

@@ -1,0 +1,1 @@
+export const equipmentEn = {} as const satisfies Record<string, string>;

@@ -1,0 +1,1 @@
+export const issuesEn = {} as const satisfies Record<string, string>;

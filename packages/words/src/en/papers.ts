@@ -1,0 +1,1 @@
+export const papersEn = {} as const satisfies Record<string, string>;

@@ -1,0 +1,1 @@
+export const physicsEn = {} as const satisfies Record<string, string>;

@@ -1,0 +1,1 @@
+export const planEn = {} as const satisfies Record<string, string>;

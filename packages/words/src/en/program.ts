@@ -1,0 +1,1 @@
+export const programEn = {} as const satisfies Record<string, string>;

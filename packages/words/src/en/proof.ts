@@ -1,0 +1,1 @@
+export const proofEn = {} as const satisfies Record<string, string>;

@@ -1,0 +1,1 @@
+export const recognitionEn = {} as const satisfies Record<string, string>;

@@ -1,0 +1,1 @@
+export const repairEn = {} as const satisfies Record<string, string>;

@@ -1,0 +1,1 @@
+export const situationEn = {} as const satisfies Record<string, string>;

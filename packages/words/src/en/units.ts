@@ -1,0 +1,1 @@
+export const unitsEn = {} as const satisfies Record<string, string>;

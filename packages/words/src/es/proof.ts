@@ -1,0 +1,3 @@
+import type { proofEn } from '../en/proof.ts';
+import type { Translation } from '../translation.ts';
+export const proofEs = {} as const satisfies Translation<typeof proofEn>;

@@ -1,0 +1,9 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['packages/*/{src,test}/**/*.test.ts', 'checks/{src,test}/**/*.test.ts', 'scripts/**/*.test.ts'],
+    env: { TZ: 'UTC' },
+    testTimeout: 20_000,
+  },
+});
