@@ -1,1 +1,44 @@
-export {};
+export type { AppliedCaution, Assessment, Stages } from './assessment.ts';
+export type { Figure, FigureId, FigureOrigin, Figures } from './derivation/figure.ts';
+export {
+  type ActionGroup,
+  type Diagnosis,
+  type FaultOdds,
+  type NextTest,
+  noneOfThese,
+} from './diagnosis/diagnosis.ts';
+export type {
+  BackwashWindow,
+  Neighbour,
+  ProgramAdvice,
+  TimedSetting,
+  YearlyDifference,
+} from './program/program-advice.ts';
+export type { Proof, ProofCheck } from './proof/proof.ts';
+export type {
+  Belief,
+  Contradiction,
+  Likelihood,
+  NextTell,
+  Recognition,
+  Target,
+  VariantSpace,
+} from './recognition/recognition.ts';
+export type { PartLine, RepairPlan, Substitute } from './repair/repair.ts';
+export type { Situation, TestReading } from './situation/situation.ts';
+export { byThenId } from './stage/rank.ts';
+export { type Gap, type Stage, type StageName, stageNames } from './stage/stage.ts';
+export { type Effort, finish, type Progress, type Work } from './stage/work.ts';
+export { type HowKnown, howKnown, type Known, type KnownQuantity } from './visit/codec.ts';
+export {
+  type Conditioner,
+  type ProgramSettings,
+  type Reading,
+  type TellAnswer,
+  type Use,
+  uses,
+  type Visit,
+  type VisitDocument,
+  type WaterAnalysis,
+} from './visit/schema.ts';
+export type { GateAsk, LeaveSafe, PlanStep, StackCount, WorkPlan } from './work-plan/work-plan.ts';

@@ -38,6 +38,8 @@ export const kinds = {
   exchange: 'eq',
   /** Hardness removed per mass of salt. */
   'salt-efficiency': 'eq/kg',
+  /** Salt spent per hardness removed: the same, the other way up. */
+  'salt-per-exchange': 'kg/eq',
   /** Regeneration water per hardness removed. */
   'water-per-exchange': 'm3/eq',
   /** Mass of salt in a mass of brine. */
@@ -45,7 +47,10 @@ export const kinds = {
   /** Share of saturation at 60 °F, 0 to 1 (100 salometer degrees). */
   salometer: '1',
   conductivity: 'S/m',
+  /** A plain number without a unit: a coefficient, a quotient. */
   ratio: '1',
+  /** A part of a whole or a lift of it; written and shown in percent. */
+  share: '1',
   count: '1',
   ph: '1',
   /** Volume of water a meter counts for one pulse. */

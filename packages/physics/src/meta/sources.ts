@@ -9,6 +9,58 @@ export const sources = {
   definition: { cite: 'By definition', status: 'seen' },
   'mass-balance': { cite: 'Conservation of mass and charge', status: 'seen' },
   geometry: { cite: 'Geometry', status: 'seen' },
+  'ergun-1952': {
+    cite: 'Ergun, S. (1952) Fluid flow through packed columns, Chem. Eng. Prog. 48, 89-94',
+    status: 'second-hand',
+  },
+  'akgiray-saatci-2001': {
+    cite: 'Akgiray, Ö. and Saatçı, A. M. (2001) A new look at filter backwash hydraulics, Water Supply 1(2), 65 (abstract)',
+    status: 'second-hand',
+  },
+  'richardson-zaki-1954': {
+    cite: 'Richardson, J. F. and Zaki, W. N. (1954) Sedimentation and fluidisation, Trans. Inst. Chem. Eng. 32, 35-53',
+    status: 'memory',
+  },
+  'barati-2014': {
+    cite: 'Barati, R., Neyshabouri, S. A. A. S. and Ahmadi, G. (2014) Powder Technology 257, 11-19, as written out in the fluids library',
+    status: 'second-hand',
+  },
+  'wen-yu-1966': {
+    cite: 'Wen, C. Y. and Yu, Y. H. (1966) A generalized method for predicting the minimum fluidization velocity, AIChE J. 12, 610-612',
+    status: 'second-hand',
+  },
+  'davis-2010': {
+    cite: 'Davis, M. L. (2010) Water and Wastewater Engineering, McGraw-Hill, Table 11-2 and Example 11-2',
+    status: 'seen',
+  },
+  'mwh-2012': {
+    cite: 'Crittenden et al. (2012) MWH Water Treatment, 3rd ed., solutions to problems 11-1 and 11-4',
+    status: 'seen',
+  },
+  'colebrook-1939': {
+    cite: 'Colebrook, C. F. (1939) Turbulent flow in pipes, J. Inst. Civ. Eng. 11, 133-156',
+    status: 'second-hand',
+  },
+  'darcy-weisbach': { cite: 'Darcy and Weisbach, as in any textbook of fluid mechanics', status: 'memory' },
+  'bernoulli-orifice': {
+    cite: 'Bernoulli with a discharge coefficient, as in any textbook of fluid mechanics',
+    status: 'memory',
+  },
+  'iso-5167-2': {
+    cite: 'ISO 5167-2:2003 Orifice plates, as quoted in the fluids library',
+    status: 'second-hand',
+  },
+  'cunningham-1957': {
+    cite: 'Gosline and O’Brien (1934); Cunningham (1957); ESDU 85032, as written out in the fluids library',
+    status: 'second-hand',
+  },
+  'jcgm-100': { cite: 'JCGM 100:2008 Guide to the expression of uncertainty in measurement', status: 'memory' },
+  bayes: { cite: 'Bayes’ rule', status: 'seen' },
+  newsvendor: { cite: 'The newsvendor problem, as in any textbook of operations research', status: 'memory' },
+  'hadley-whitin-1963': {
+    cite: 'Hadley, G. and Whitin, T. M. (1963) Analysis of Inventory Systems; Feeney and Sherbrooke (1966)',
+    status: 'memory',
+  },
 } as const satisfies Record<string, Source>;
 
 export type SourceKey = keyof typeof sources;

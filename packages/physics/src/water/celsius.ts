@@ -1,0 +1,3 @@
+export const celsiusZero = 273.15;
+
+export const toCelsius = (temperature: number): number => temperature - celsiusZero;

@@ -1,0 +1,61 @@
+import type { Fits, Tell, Variant } from '@brinewright/equipment';
+import type { Message } from '@brinewright/words';
+
+/** Odds over the variants of a family, in the order of the variant space; they sum to 1. */
+export type Belief = { readonly odds: Float64Array | readonly number[] };
+
+/** What one answer says of each variant: the likelihood, in the order of the variant space. */
+export type Likelihood = readonly number[];
+
+/** Enumerated now; the type lets a factored one take its place. */
+export type VariantSpace = {
+  readonly variants: readonly Variant[];
+  weights(evidence: readonly Likelihood[]): Belief;
+  count(belief: Belief): number;
+  top(belief: Belief, n: number): readonly { readonly variant: Variant; readonly p: number }[];
+  marginal(belief: Belief, of: (variant: Variant) => string): ReadonlyMap<string, number>;
+};
+
+/** Something that matters for today's work: parts of a role, an operation, the settings. */
+export type Target =
+  | { readonly kind: 'replace'; readonly role: string }
+  | { readonly kind: 'operation'; readonly operation: string }
+  | { readonly kind: 'settings' }
+  | { readonly kind: 'convert'; readonly feature: string; readonly to: string };
+
+export type NextTell = {
+  readonly tell: Tell;
+  /** Bits about the decision, and per minute counting what must come off. */
+  readonly worth: number;
+  readonly minutes: number;
+  readonly perMinute: number;
+  /** For each answer: what it leaves. */
+  readonly leaves: readonly { readonly answer: string; readonly p: number; readonly groups: number }[];
+};
+
+/** Answers that disagree: the fewest to doubt, and the field conversions that would explain them. */
+export type Contradiction = {
+  readonly doubt: readonly { readonly tell: string; readonly answer: string }[];
+  readonly conversions: readonly { readonly feature: string; readonly from: string; readonly to: string }[];
+};
+
+export type Recognition = {
+  /** Nothing to tell apart: one variant, or a make nobody described. */
+  readonly single: boolean;
+  readonly belief: Belief;
+  readonly remaining: number;
+  readonly top: readonly { readonly variant: Variant; readonly p: number }[];
+  /** Feature by feature: what is settled (p ≥ 0.95) and what is open. */
+  readonly features: readonly {
+    readonly feature: string;
+    readonly settled?: string;
+    readonly odds: readonly { readonly value: string; readonly p: number }[];
+  }[];
+  /** Groups of variants that lead to the same parts, tools and settings for the targets. */
+  readonly groups: readonly { readonly signature: string; readonly p: number; readonly fits: Fits }[];
+  readonly decided: boolean;
+  readonly next: readonly NextTell[];
+  readonly contradiction?: Contradiction;
+  /** One sentence on why it can stop, or what is still to be told apart. */
+  readonly why: Message;
+};
