@@ -1,5 +1,5 @@
-import { kinds, type QuantityKind } from './kinds.ts';
-import { unitsOf, unitTable } from './table.ts';
+import type { QuantityKind } from './kinds.ts';
+import { unitsByKind } from './table.ts';
 import type { UnitRow } from './unit-row.ts';
 
 /** What a spelling is looked up by: no spaces, no superscripts, 'per' as a stroke; capitals stay. */
@@ -29,8 +29,7 @@ export const kindsMeasuredIn = (text: string): readonly QuantityKind[] =>
 type Loose = { readonly row: UnitRow; readonly key: string };
 type Index = { readonly exact: ReadonlyMap<string, UnitRow>; readonly loose: ReadonlyMap<string, Loose> };
 
-const spellings = (row: UnitRow): readonly string[] =>
-  [row.symbol, row.shown, ...row.aliases].map(unitKey);
+const spellings = (row: UnitRow): readonly string[] => [row.symbol, row.shown, ...row.aliases].map(unitKey);
 
 const indexOf = (rows: readonly UnitRow[]): Index => {
   const exact = new Map<string, UnitRow>();
@@ -45,7 +44,7 @@ const indexOf = (rows: readonly UnitRow[]): Index => {
 };
 
 const indexes: ReadonlyMap<QuantityKind, Index> = new Map(
-  unitTable.map((row) => row.kind).filter((kind, place, all) => all.indexOf(kind) === place).map((kind) => [kind, indexOf(unitsOf(kind))]),
+  [...unitsByKind].map(([kind, rows]) => [kind, indexOf(rows)]),
 );
 
 const empty: Index = { exact: new Map(), loose: new Map() };
@@ -60,8 +59,3 @@ const looseMatch = (index: Index, key: string): UnitRow | undefined => {
 };
 
 const startsWithMega = (key: string): boolean => key.startsWith('M');
-
-/** Every kind the table knows, in the order of the list of kinds. */
-export const allKinds: readonly QuantityKind[] = unitTable
-  .map((row) => row.kind)
-  .filter((kind, place, all) => Object.hasOwn(kinds, kind) && all.indexOf(kind) === place);

@@ -1,2 +1,13 @@
+export * as constants from './constants.ts';
+export { equivalents, molarMass } from './constants.ts';
+export { fromUnit, inUnit, likelyUnits, roundSensibly, toUnit } from './convert.ts';
+export { findUnit, kindsMeasuredIn } from './find-unit.ts';
 export { isQuantityKind, kinds, type QuantityKind } from './kinds.ts';
+export { type Parsed, parseQuantity } from './parse-quantity.ts';
+export { type ParsedRange, parseRange, type QuantityRange } from './parse-range.ts';
+export type { QuantityProblem, QuantityProblemName } from './problem.ts';
 export { type Quantity, quantity, type UnitSystem } from './quantity.ts';
+export { shownUnit } from './shown-unit.ts';
+export { unitsByKind, unitsOf, unitTable } from './table.ts';
+export type { UnitRow, UnitSource } from './unit-row.ts';
+export { type Entered, enteredAs, writeQuantity } from './written-quantity.ts';

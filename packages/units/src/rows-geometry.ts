@@ -1,4 +1,16 @@
-import { day, foot, gallon, grain, hour, imperialGallon, inch, litre, minute, ounce, pound } from './constants.ts';
+import {
+  day,
+  foot,
+  gallon,
+  grain,
+  hour,
+  imperialGallon,
+  inch,
+  litre,
+  minute,
+  ounce,
+  pound,
+} from './constants.ts';
 import {
   dayWords,
   footCubed,
@@ -11,41 +23,41 @@ import {
   poundWords,
   usGallon,
 } from './spellings.ts';
-import { quotients, rowsOf, type UnitEntry } from './unit-row.ts';
+import { both, metric, quotients, rowsOf, type UnitEntry, us } from './unit-row.ts';
 
 export const lengthRows = rowsOf('length', [
-  { symbol: 'in', aliases: ['"', "''", 'inch', 'inches', 'pulg', 'pulgada', 'pulgadas'], factor: inch, system: 'us', ucum: '[in_i]' },
-  { symbol: 'ft', aliases: ["'", 'foot', 'feet', 'pie', 'pies'], factor: foot, system: 'us', ucum: '[ft_i]' },
-  { symbol: 'mm', aliases: ['millimetre', 'millimetres', 'millimeter', 'millimeters'], factor: 1e-3, system: 'metric', ucum: 'mm', source: 'si' },
-  { symbol: 'cm', aliases: ['centimetre', 'centimetres', 'centimeter', 'centimeters'], factor: 1e-2, system: 'metric', ucum: 'cm', source: 'si' },
-  { symbol: 'm', aliases: ['metre', 'metres', 'meter', 'meters', 'metro', 'metros'], factor: 1, system: 'metric', ucum: 'm', source: 'si' },
-  { symbol: 'um', aliases: ['micron', 'microns'], factor: 1e-6, system: 'metric', ucum: 'um', source: 'si' },
-  { symbol: 'yd', aliases: ['yard', 'yards'], factor: 3 * foot, system: 'us', ucum: '[yd_i]' },
+  us('in', inch, '[in_i]', ['"', "''", 'inch', 'inches', 'pulg', 'pulgada', 'pulgadas']),
+  us('ft', foot, '[ft_i]', ["'", 'foot', 'feet', 'pie', 'pies']),
+  metric('mm', 1e-3, 'mm', ['millimetre', 'millimetres', 'millimeter', 'millimeters']),
+  metric('cm', 1e-2, 'cm', ['centimetre', 'centimetres', 'centimeter', 'centimeters']),
+  metric('m', 1, 'm', ['metre', 'metres', 'meter', 'meters', 'metro', 'metros']),
+  metric('um', 1e-6, 'um', ['micron', 'microns']),
+  us('yd', 3 * foot, '[yd_i]', ['yard', 'yards']),
 ]);
 
 export const areaRows = rowsOf('area', [
-  { symbol: 'ft2', aliases: footSquared, factor: foot ** 2, system: 'us', ucum: '[ft_i]2' },
-  { symbol: 'in2', aliases: ['sq in', 'square inch', 'square inches'], factor: inch ** 2, system: 'us', ucum: '[in_i]2' },
-  { symbol: 'm2', aliases: ['sq m'], factor: 1, system: 'metric', ucum: 'm2', source: 'si' },
-  { symbol: 'cm2', aliases: ['sq cm'], factor: 1e-4, system: 'metric', ucum: 'cm2', source: 'si' },
-  { symbol: 'mm2', aliases: ['sq mm'], factor: 1e-6, system: 'metric', ucum: 'mm2', source: 'si' },
+  us('ft2', foot ** 2, '[ft_i]2', footSquared),
+  us('in2', inch ** 2, '[in_i]2', ['sq in', 'square inch', 'square inches']),
+  metric('m2', 1, 'm2', ['sq m']),
+  metric('cm2', 1e-4, 'cm2', ['sq cm']),
+  metric('mm2', 1e-6, 'mm2', ['sq mm']),
 ]);
 
 const volumes: readonly UnitEntry[] = [
-  { symbol: 'gal', aliases: usGallon, factor: gallon, system: 'us', ucum: '[gal_us]' },
-  { symbol: 'L', aliases: litreWords, factor: litre, system: 'metric', ucum: 'L', source: 'si' },
-  { symbol: 'mL', aliases: ['cm3', 'cc'], factor: 1e-6, system: 'metric', ucum: 'mL', source: 'si' },
-  { symbol: 'm3', aliases: ['cubic metre', 'cubic metres', 'cubic meter', 'cubic meters'], factor: 1, system: 'metric', ucum: 'm3', source: 'si' },
-  { symbol: 'ft3', aliases: footCubed, factor: foot ** 3, system: 'us', ucum: '[ft_i]3' },
+  us('gal', gallon, '[gal_us]', usGallon),
+  metric('L', litre, 'L', litreWords),
+  metric('mL', 1e-6, 'mL', ['cm3', 'cc']),
+  metric('m3', 1, 'm3', ['cubic metre', 'cubic metres', 'cubic meter', 'cubic meters']),
+  us('ft3', foot ** 3, '[ft_i]3', footCubed),
 ];
 
 export const volumeRows = rowsOf('volume', [
   ...volumes,
-  { symbol: 'in3', aliases: ['cu in', 'cubic inch', 'cubic inches'], factor: inch ** 3, system: 'us', ucum: '[in_i]3' },
-  { symbol: 'qt', aliases: ['quart', 'quarts'], factor: gallon / 4, system: 'us', ucum: '[qt_us]' },
-  { symbol: 'pt', aliases: ['pint', 'pints'], factor: gallon / 8, system: 'us', ucum: '[pt_us]' },
-  { symbol: 'fl oz', aliases: ['fluid ounce', 'fluid ounces'], factor: gallon / 128, system: 'us', ucum: '[foz_us]' },
-  { symbol: 'imp gal', aliases: imperial, factor: imperialGallon, system: 'us', ucum: '[gal_br]' },
+  us('in3', inch ** 3, '[in_i]3', ['cu in', 'cubic inch', 'cubic inches']),
+  us('qt', gallon / 4, '[qt_us]', ['quart', 'quarts']),
+  us('pt', gallon / 8, '[pt_us]', ['pint', 'pints']),
+  us('fl oz', gallon / 128, '[foz_us]', ['fluid ounce', 'fluid ounces']),
+  us('imp gal', imperialGallon, '[gal_br]', imperial),
 ]);
 
 /** A meter counts volume; '/pulse' may be written and need not. */
@@ -53,34 +65,34 @@ export const pulseRows = rowsOf(
   'volume-per-pulse',
   volumes.map((unit) => ({
     ...unit,
-    aliases: [...(unit.aliases ?? []), ...quotients([unit.symbol, ...(unit.aliases ?? [])], ['pulse', 'pulso'])],
+    aliases: [...unit.aliases, ...quotients([unit.symbol, ...unit.aliases], ['pulse', 'pulso'])],
   })),
 );
 
 export const massRows = rowsOf('mass', [
-  { symbol: 'lb', aliases: poundWords, factor: pound, system: 'us', ucum: '[lb_av]' },
-  { symbol: 'kg', aliases: ['kilogram', 'kilograms', 'kilo', 'kilos'], factor: 1, system: 'metric', ucum: 'kg', source: 'si' },
-  { symbol: 'oz', aliases: ['ounce', 'ounces', 'onza', 'onzas'], factor: ounce, system: 'us', ucum: '[oz_av]' },
-  { symbol: 'g', aliases: ['gram', 'grams', 'gramo', 'gramos'], factor: 1e-3, system: 'metric', ucum: 'g', source: 'si' },
-  { symbol: 'mg', factor: 1e-6, system: 'metric', ucum: 'mg', source: 'si' },
-  { symbol: 'gr', aliases: grainWords, factor: grain, system: 'us', ucum: '[gr]' },
-  { symbol: 't', aliases: ['tonne', 'tonnes', 'metric ton', 'metric tons'], factor: 1000, system: 'metric', ucum: 't', source: 'si' },
-  { symbol: 'short ton', aliases: ['short tons', 'US ton', 'US tons'], factor: 2000 * pound, system: 'us', ucum: '[ston_av]' },
+  us('lb', pound, '[lb_av]', poundWords),
+  metric('kg', 1, 'kg', ['kilogram', 'kilograms', 'kilo', 'kilos']),
+  us('oz', ounce, '[oz_av]', ['ounce', 'ounces', 'onza', 'onzas']),
+  metric('g', 1e-3, 'g', ['gram', 'grams', 'gramo', 'gramos']),
+  metric('mg', 1e-6, 'mg'),
+  us('gr', grain, '[gr]', grainWords),
+  metric('t', 1000, 't', ['tonne', 'tonnes', 'metric ton', 'metric tons']),
+  us('short ton', 2000 * pound, '[ston_av]', ['short tons', 'US ton', 'US tons']),
 ]);
 
 export const timeRows = rowsOf('time', [
-  { symbol: 'min', aliases: minuteWords, factor: minute, system: 'both', ucum: 'min', source: 'si' },
-  { symbol: 's', aliases: ['sec', 'secs', 'second', 'seconds', 'segundo', 'segundos'], factor: 1, system: 'both', ucum: 's', source: 'si' },
-  { symbol: 'h', aliases: hourWords, factor: hour, system: 'both', ucum: 'h', source: 'si' },
-  { symbol: 'd', aliases: dayWords, factor: day, system: 'both', ucum: 'd', source: 'si' },
-  { symbol: 'wk', aliases: ['week', 'weeks', 'semana', 'semanas'], factor: 7 * day, system: 'both', ucum: 'wk', source: 'convention' },
-  { symbol: 'yr', aliases: ['year', 'years', 'año', 'años'], factor: 365.25 * day, system: 'both', ucum: 'a', source: 'convention' },
+  both('min', minute, 'min', minuteWords),
+  both('s', 1, 's', ['sec', 'secs', 'second', 'seconds', 'segundo', 'segundos']),
+  both('h', hour, 'h', hourWords),
+  both('d', day, 'd', dayWords),
+  both('wk', 7 * day, 'wk', ['week', 'weeks', 'semana', 'semanas'], { source: 'convention' }),
+  both('yr', 365.25 * day, 'a', ['year', 'years', 'año', 'años'], { source: 'convention' }),
 ]);
 
 const fahrenheit = 5 / 9;
 
 export const temperatureRows = rowsOf('temperature', [
-  { symbol: 'degF', aliases: ['F', 'deg Fahrenheit', 'Fahrenheit'], factor: fahrenheit, offset: 459.67 * fahrenheit, system: 'us', ucum: '[degF]' },
-  { symbol: 'degC', aliases: ['C', 'deg Celsius', 'Celsius', 'centigrade'], factor: 1, offset: 273.15, system: 'metric', ucum: 'Cel', source: 'si' },
-  { symbol: 'K', aliases: ['kelvin'], factor: 1, system: 'metric', ucum: 'K', source: 'si' },
+  us('degF', fahrenheit, '[degF]', ['F', 'degrees F', 'Fahrenheit'], { offset: 459.67 * fahrenheit }),
+  metric('degC', 1, 'Cel', ['C', 'degrees C', 'Celsius', 'centigrade'], { offset: 273.15 }),
+  metric('K', 1, 'K', ['kelvin']),
 ]);

@@ -24,7 +24,15 @@ import {
   speedRows,
   superficialVelocityRows,
 } from './rows-flow.ts';
-import { areaRows, lengthRows, massRows, pulseRows, temperatureRows, timeRows, volumeRows } from './rows-geometry.ts';
+import {
+  areaRows,
+  lengthRows,
+  massRows,
+  pulseRows,
+  temperatureRows,
+  timeRows,
+  volumeRows,
+} from './rows-geometry.ts';
 import { conductivityRows, plainRows, priceRows, voltageRows } from './rows-other.ts';
 import type { UnitRow } from './unit-row.ts';
 
@@ -64,7 +72,10 @@ export const unitTable: readonly UnitRow[] = [
   ...priceRows,
 ];
 
-const byKind: ReadonlyMap<QuantityKind, readonly UnitRow[]> = Map.groupBy(unitTable, (row) => row.kind);
+export const unitsByKind: ReadonlyMap<QuantityKind, readonly UnitRow[]> = Map.groupBy(
+  unitTable,
+  (row) => row.kind,
+);
 
 /** The units of one kind, the most usual first. */
-export const unitsOf = (kind: QuantityKind): readonly UnitRow[] => byKind.get(kind) ?? [];
+export const unitsOf = (kind: QuantityKind): readonly UnitRow[] => unitsByKind.get(kind) ?? [];

@@ -23,21 +23,38 @@ export type UnitRow = {
   readonly exact: boolean;
 };
 
-type Optional = 'shown' | 'aliases' | 'offset' | 'source' | 'exact';
+/** A row before it is put under a kind. */
+export type UnitEntry = Omit<UnitRow, 'kind'>;
 
-export type UnitEntry = Omit<UnitRow, 'kind' | Optional> & Partial<Pick<UnitRow, Optional>>;
+type More = Partial<Pick<UnitRow, 'shown' | 'offset' | 'source' | 'exact'>>;
 
-/** Rows of one kind, with what goes without saying filled in. */
-export const rowsOf = (kind: QuantityKind, entries: readonly UnitEntry[]): readonly UnitRow[] =>
-  entries.map((entry) => ({
-    shown: printed(entry.symbol),
-    aliases: [],
+const entryOf =
+  (system: UnitRow['system'], source: UnitSource) =>
+  (
+    symbol: string,
+    factor: number,
+    ucum = '',
+    aliases: readonly string[] = [],
+    more: More = {},
+  ): UnitEntry => ({
+    symbol,
+    shown: printed(symbol),
+    aliases,
+    factor,
     offset: 0,
-    source: 'nist-sp-811',
+    system,
+    ...(ucum === '' ? {} : { ucum }),
+    source,
     exact: true,
-    ...entry,
-    kind,
-  }));
+    ...more,
+  });
+
+export const us = entryOf('us', 'nist-sp-811');
+export const metric = entryOf('metric', 'si');
+export const both = entryOf('both', 'si');
+
+export const rowsOf = (kind: QuantityKind, entries: readonly UnitEntry[]): readonly UnitRow[] =>
+  entries.map((entry) => ({ ...entry, kind }));
 
 /** The same rows under another kind: salt dose and density are both mass per volume. */
 export const alsoAs = (kind: QuantityKind, rows: readonly UnitRow[]): readonly UnitRow[] =>
@@ -57,5 +74,4 @@ const printed = (symbol: string): string =>
     .replace(/(?<=[A-Z])[23]/g, (digit) => subscripts[digit] ?? digit)
     .replace(/^deg/, '°')
     .replace(/^u(?=[A-Zegm])/, 'µ')
-    .replace(/\./g, '·')
-    .replace(/^per /, '/');
+    .replace(/\./g, '·');

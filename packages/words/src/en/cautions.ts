@@ -1,1 +1,10 @@
-export const cautionsEn = {} as const satisfies Record<string, string>;
+export const cautionsEn = {
+  'caution.danger': 'Danger',
+  'caution.warning': 'Warning',
+  'caution.caution': 'Caution',
+  'caution.notice': 'Notice',
+  'caution.acknowledged': '{fact} Seen.',
+  'caution.open': 'Not acknowledged yet. Nothing after it can be marked done.',
+  'caution.codes':
+    'Electrical, plumbing, backflow and discharge work follow local codes and the maker’s instructions, which outrank this tool. Licensed work is left to licensed people.',
+} as const satisfies Record<string, string>;

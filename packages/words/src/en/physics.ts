@@ -1,1 +1,9 @@
-export const physicsEn = {} as const satisfies Record<string, string>;
+import { physicsBedEn } from './physics-bed.ts';
+import { physicsSettingsEn } from './physics-settings.ts';
+import { physicsWaterEn } from './physics-water.ts';
+
+export const physicsEn = {
+  ...physicsSettingsEn,
+  ...physicsWaterEn,
+  ...physicsBedEn,
+} as const satisfies Record<string, string>;

@@ -1,3 +1,11 @@
 import type { physicsEn } from '../en/physics.ts';
 import type { Translation } from '../translation.ts';
-export const physicsEs = {} as const satisfies Translation<typeof physicsEn>;
+import { physicsBedEs } from './physics-bed.ts';
+import { physicsSettingsEs } from './physics-settings.ts';
+import { physicsWaterEs } from './physics-water.ts';
+
+export const physicsEs = {
+  ...physicsSettingsEs,
+  ...physicsWaterEs,
+  ...physicsBedEs,
+} as const satisfies Translation<typeof physicsEn>;

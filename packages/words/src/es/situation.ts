@@ -1,3 +1,58 @@
 import type { situationEn } from '../en/situation.ts';
 import type { Translation } from '../translation.ts';
-export const situationEs = {} as const satisfies Translation<typeof situationEn>;
+
+export const situationEs = {
+  'situation.gap.situation': 'Primero hay que saber de qué equipo se trata.',
+  'situation.gap.water':
+    'No hay análisis del agua cruda. Mida dureza y hierro en una llave fría antes del equipo.',
+  'situation.gap.hardness':
+    'No se conoce la dureza del agua cruda. Una titulación por gotas toma cinco minutos.',
+  'situation.gap.tank': 'No se conoce el tamaño del tanque. Mida el contorno con cinta.',
+  'situation.gap.bed':
+    'No se conoce el volumen de la cama. Mida el contorno con cinta y la profundidad con varilla.',
+  'situation.gap.free':
+    'No se conoce la altura libre sobre la cama. Sin ella nadie puede decir cuánto puede subir.',
+  'situation.gap.rate.backwash':
+    'No se conoce el flujo de retrolavado. Mida con cubeta y reloj en el drenaje, o lea el control de drenaje.',
+  'situation.gap.rate.draw':
+    'No se conoce la succión de salmuera. Ponga la línea en una cubeta con agua y tome el tiempo.',
+  'situation.gap.rate.slow-rinse':
+    'No se conoce el flujo de enjuague lento. Mida en el drenaje cuando la válvula de aire haya cerrado.',
+  'situation.gap.rate.refill':
+    'No se conoce el flujo de llenado. Mida con cubeta al final de la línea de salmuera.',
+  'situation.gap.demand':
+    'No se conoce el consumo diario. Lea el medidor dos días. Sin él, el programa da solo volumen.',
+  'situation.gap.controller': 'No se conoce el control, así que los tiempos se dan por paso.',
+  'situation.no-subject': 'La visita trata de “{subject}” y ningún equipo tiene ese id.',
+  'situation.no-subject-mend': 'Escriba uno de estos en “subject”: {ids}.',
+  'situation.unknown-family': 'No hay definición cargada para la familia “{family}”.',
+  'situation.unknown-family-mend':
+    'Escriba una de {families}, cargue su definición con --equipment, o escriba “undescribed” y los flujos medidos.',
+  'situation.unknown-id': 'Las definiciones no conocen “{id}”. Se conserva y no se usa.',
+  'situation.unknown-id-mend': 'Escriba uno de estos: {known}.',
+  'situation.unknown-id-none': 'Compárelo con la lista de “equipment show”.',
+  'situation.reading.odd': '{test} {value} está fuera de lo que da un equipo así ({min} a {max}).',
+  'situation.reading.odd-unit': '¿Eran {number} {unit}? Escriba la unidad o lea otra vez.',
+  'situation.reading.odd-again': 'Lea otra vez, o escriba cómo se leyó.',
+  'situation.reading.unknown-test':
+    'Las definiciones no tienen la prueba “{test}”. La lectura se conserva y no se usa.',
+  'situation.reading.unknown-test-mend': '“equipment show” lista las pruebas.',
+  'situation.reading.unknown-state': '{test} no tiene el resultado “{state}”.',
+  'situation.reading.unknown-state-mend': 'Escriba uno de estos: {states}, o cannot-do.',
+  'situation.water.fine': 'bien',
+  'situation.water.odd': 'raro',
+  'situation.water.questionable': 'dudoso',
+  'situation.water.charge-balance': 'El análisis es {verdict}: sus cargas difieren en {balance}.',
+  'situation.water.hardness':
+    'El análisis es {verdict}: calcio y magnesio dan {hardness}, el laboratorio dice otra cosa.',
+  'situation.water.conductivity':
+    'El análisis es {verdict}: sus iones dan {conductivity}, que no concuerda con la conductividad medida.',
+  'situation.water.doubt-mend': 'Titule la dureza en sitio antes de basar los ajustes en ella.',
+  'derivation.below-range': '{equation}: {what} {value} está debajo de {limit}, lo menor con que se probó.',
+  'derivation.above-range': '{equation}: {what} {value} está arriba de {limit}, lo mayor con que se probó.',
+  'derivation.cannot-compute': '“{equation}” no se puede calcular con estos valores.',
+  'derivation.cannot-compute.mend': 'Revise sus entradas: una es cero o se contradicen.',
+  'derivation.rule.mean': 'promedio de los dos',
+  'derivation.rule.same-drain-control': 'el control de drenaje fija ambos',
+  'derivation.rule.pail-calibration': 'movido solo lo que exige la cubeta del drenaje, entre 0.45 y 0.75 mm',
+} as const satisfies Translation<typeof situationEn>;
