@@ -1,1 +1,2 @@
-export {};
+export type { CheckRow, Claim, Tolerance, Verdict } from './row.ts';
+export { type CheckReport, runChecks } from './run.ts';

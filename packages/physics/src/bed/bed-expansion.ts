@@ -21,7 +21,12 @@ export type Bed = {
 
 /** What the bed does at an upflow: lies, stands lifted, or leaves with the water. */
 export type BedExpansion =
-  | { readonly state: 'settled' | 'lifted'; readonly method: BedExpansionMethod; readonly expandedVoidage: number; readonly expansion: number }
+  | {
+      readonly state: 'settled' | 'lifted';
+      readonly method: BedExpansionMethod;
+      readonly expandedVoidage: number;
+      readonly expansion: number;
+    }
   | { readonly state: 'carried-off'; readonly method: BedExpansionMethod };
 
 /**
@@ -52,7 +57,7 @@ export const bedExpansion = (
  * @throws RangeError on a non-finite or non-positive argument.
  * @example
  * ```ts
- * upflowForRise({ method: 'richardson-zaki', bedDepth: 0.8636, rise: 0.4318, diameter: 6e-4, particleDensity: 1280, voidage: 0.38, density: 999.702, viscosity: 0.0013059 }) // => 0.0034767
+ * upflowForRise({ method: 'richardson-zaki', bedDepth: 0.8636, rise: 0.4318, diameter: 6e-4, particleDensity: 1280, voidage: 0.38, density: 999.702, viscosity: 0.0013059 }) // => 0.00349401
  * ```
  */
 export const upflowForRise = (

@@ -17,6 +17,11 @@ type Grains = {
 const cubicTerms = (grains: Grains): { readonly viscous: number; readonly inertial: number } => {
   const weight = standardGravity * (grains.particleDensity - grains.density) * grains.diameter;
   requirePositive('particleDensity less density', grains.particleDensity - grains.density);
+  requirePositive('diameter', grains.diameter);
+  requirePositive('density', grains.density);
+  requirePositive('viscosity', grains.viscosity);
+  requirePositive('viscousConstant', grains.viscousConstant);
+  requireNotNegative('inertialConstant', grains.inertialConstant);
   return {
     viscous: (grains.viscousConstant * grains.viscosity) / (weight * grains.diameter),
     inertial: (grains.inertialConstant * grains.density) / weight,
@@ -67,7 +72,7 @@ export const expansionErgun = equation(
     },
     outputs: {
       expandedVoidage: { symbol: 'ε', kind: 'ratio' },
-      expansion: { symbol: 'E', kind: 'ratio' },
+      expansion: { symbol: 'E', kind: 'share' },
     },
     range: [
       {
@@ -82,9 +87,6 @@ export const expansionErgun = equation(
     status: 'second-hand',
   },
   (bed) => {
-    requirePositive('diameter', bed.diameter);
-    requirePositive('density', bed.density);
-    requirePositive('viscosity', bed.viscosity);
     requireVoidage('voidage', bed.voidage);
     requireNotNegative('superficialVelocity', bed.superficialVelocity);
     const { viscous, inertial } = cubicTerms(bed);
@@ -117,7 +119,7 @@ export const upflowErgun = equation(
       diameter: { symbol: 'd', kind: 'length' },
       particleDensity: { symbol: 'ρ_p', kind: 'density' },
       voidage: { symbol: 'ε₀', kind: 'ratio' },
-      expansion: { symbol: 'E', kind: 'ratio' },
+      expansion: { symbol: 'E', kind: 'share' },
       density: { symbol: 'ρ', kind: 'density' },
       viscosity: { symbol: 'μ', kind: 'dynamic-viscosity' },
       viscousConstant: { symbol: 'k_V', kind: 'ratio' },
@@ -138,9 +140,6 @@ export const upflowErgun = equation(
     status: 'second-hand',
   },
   (bed) => {
-    requirePositive('diameter', bed.diameter);
-    requirePositive('density', bed.density);
-    requirePositive('viscosity', bed.viscosity);
     requireVoidage('voidage', bed.voidage);
     requireNotNegative('expansion', bed.expansion);
     const { viscous, inertial } = cubicTerms(bed);

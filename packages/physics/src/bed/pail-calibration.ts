@@ -8,15 +8,14 @@ export type PailSight = 'nothing' | 'fines' | 'beads';
 /** Bead sizes that the trade's softening resin may have, m (handbook; our own limits). */
 export const beadSizes = { from: 0.45e-3, to: 0.75e-3 } as const;
 
+type Sizes = { readonly from: number; readonly to: number };
+
 export type PailCalibration = {
   readonly method: BedExpansionMethod;
   /** The bead size to go on with. */
   readonly diameter: number;
-  /** The sizes that explain what was seen, within the limits. Empty (from > to) when none does. */
-  readonly from: number;
-  readonly to: number;
-  /** Whether some size within the limits explains what was seen. */
-  readonly explained: boolean;
+  /** The sizes within the limits that explain what was seen; absent where none does. */
+  readonly explains?: Sizes;
 };
 
 type Pail = Omit<Bed, 'diameter'> & {
@@ -29,22 +28,21 @@ type Pail = Omit<Bed, 'diameter'> & {
   readonly assumed: number;
 };
 
-/** The size that rises just to the free height at this rate, or the limit beyond which it lies. */
+/** The one size that rises just to the free height at this rate; endless where it lies beyond the limits. */
 const sizeAtFreeHeight = (pail: Pail): number => {
   const surplus = (diameter: number): number =>
     upflowForRise({ ...pail, diameter, rise: pail.freeHeight }) - pail.superficialVelocity;
-  if (surplus(beadSizes.from) >= 0) return beadSizes.from * (surplus(beadSizes.from) > 0 ? 0 : 1);
-  if (surplus(beadSizes.to) <= 0) return surplus(beadSizes.to) < 0 ? Number.POSITIVE_INFINITY : beadSizes.to;
+  if (surplus(beadSizes.from) > 0) return Number.NEGATIVE_INFINITY;
+  if (surplus(beadSizes.to) < 0) return Number.POSITIVE_INFINITY;
   return bracketedRoot(surplus, beadSizes.from, beadSizes.to);
 };
 
-const sizesThatExplain = (seen: PailSight, critical: number): { readonly from: number; readonly to: number } => {
-  if (seen === 'nothing') return { from: Math.max(critical, beadSizes.from), to: beadSizes.to };
-  if (seen === 'beads') return { from: beadSizes.from, to: Math.min(critical, beadSizes.to) };
-  return { from: Math.max(critical, beadSizes.from), to: Math.min(critical, beadSizes.to) };
-};
+const sizesThatExplain = (seen: PailSight, critical: number): Sizes => ({
+  from: seen === 'beads' ? beadSizes.from : Math.max(critical, beadSizes.from),
+  to: seen === 'nothing' ? beadSizes.to : Math.min(critical, beadSizes.to),
+});
 
-const clamp = (value: number, from: number, to: number): number => Math.min(to, Math.max(from, value));
+const clamp = (value: number, { from, to }: Sizes): number => Math.min(to, Math.max(from, value));
 
 /**
  * Which bead size explains what a pail under the drain showed at a measured rate and temperature.
@@ -56,7 +54,7 @@ const clamp = (value: number, from: number, to: number): number => Math.min(to, 
  * @throws RangeError on a non-finite or non-positive argument.
  * @example
  * ```ts
- * calibrateByPail({ method: 'richardson-zaki', seen: 'fines', assumed: 6e-4, superficialVelocity: 0.0034767, bedDepth: 0.8636, freeHeight: 0.4318, particleDensity: 1280, voidage: 0.38, density: 999.702, viscosity: 0.0013059 }).diameter // => 0.0006000
+ * calibrateByPail({ method: 'richardson-zaki', seen: 'fines', assumed: 6e-4, superficialVelocity: 0.00349401, bedDepth: 0.8636, freeHeight: 0.4318, particleDensity: 1280, voidage: 0.38, density: 999.702, viscosity: 0.0013059 }).diameter // => 0.0006000
  * ```
  */
 export const calibrateByPail = (pail: Pail): PailCalibration => {
@@ -64,8 +62,7 @@ export const calibrateByPail = (pail: Pail): PailCalibration => {
   requirePositive('freeHeight', pail.freeHeight);
   requirePositive('assumed', pail.assumed);
   const critical = sizeAtFreeHeight(pail);
-  const { from, to } = sizesThatExplain(pail.seen, critical);
-  const explained = from <= to;
-  const wanted = explained ? clamp(pail.assumed, from, to) : critical;
-  return { method: pail.method, diameter: clamp(wanted, beadSizes.from, beadSizes.to), from, to, explained };
+  const sizes = sizesThatExplain(pail.seen, critical);
+  if (sizes.from > sizes.to) return { method: pail.method, diameter: clamp(critical, beadSizes) };
+  return { method: pail.method, diameter: clamp(pail.assumed, sizes), explains: sizes };
 };

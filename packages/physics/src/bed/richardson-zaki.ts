@@ -76,7 +76,7 @@ export const expansionRichardsonZaki = equation(
     },
     outputs: {
       expandedVoidage: { symbol: 'ε', kind: 'ratio' },
-      expansion: { symbol: 'E', kind: 'ratio' },
+      expansion: { symbol: 'E', kind: 'share' },
     },
     range: [],
     source: 'richardson-zaki-1954',
@@ -101,7 +101,7 @@ export const expansionRichardsonZaki = equation(
  * @throws RangeError on a non-finite or non-positive argument, or grains lighter than the water.
  * @example
  * ```ts
- * upflowRichardsonZaki.compute({ diameter: 6e-4, particleDensity: 1280, voidage: 0.38, expansion: 0.5, density: 999.702, viscosity: 0.0013059 }).superficialVelocity // => 0.0034767
+ * upflowRichardsonZaki.compute({ diameter: 6e-4, particleDensity: 1280, voidage: 0.38, expansion: 0.5, density: 999.702, viscosity: 0.0013059 }).superficialVelocity // => 0.00349401
  * ```
  */
 export const upflowRichardsonZaki = equation(
@@ -113,7 +113,7 @@ export const upflowRichardsonZaki = equation(
       diameter: { symbol: 'd', kind: 'length' },
       particleDensity: { symbol: 'ρ_p', kind: 'density' },
       voidage: { symbol: 'ε₀', kind: 'ratio' },
-      expansion: { symbol: 'E', kind: 'ratio' },
+      expansion: { symbol: 'E', kind: 'share' },
       density: { symbol: 'ρ', kind: 'density' },
       viscosity: { symbol: 'μ', kind: 'dynamic-viscosity' },
     },

@@ -17,7 +17,7 @@ type GradedBed = {
  * @throws RangeError on a non-finite or non-positive argument.
  * @example
  * ```ts
- * roseGraded({ superficialVelocity: 0.0025, density: 1000, voidage: 0.45, sphericity: 0.82, dragOverDiameter: 75025 }) // => 14879.5
+ * roseGraded({ superficialVelocity: 0.0025, density: 1000, voidage: 0.45, sphericity: 0.82, dragOverDiameter: 75025 }) // => 14879.44
  * ```
  */
 export const roseGraded = (bed: GradedBed): number => {
@@ -40,7 +40,7 @@ export const roseGraded = (bed: GradedBed): number => {
  * @throws RangeError on a non-finite or non-positive argument.
  * @example
  * ```ts
- * rose.compute({ diameter: 5e-4, dragCoefficient: 25, voidage: 0.45, sphericity: 0.82, superficialVelocity: 0.0025, density: 1000 }).pressureGradient // => 9916.4
+ * rose.compute({ diameter: 5e-4, dragCoefficient: 25, voidage: 0.45, sphericity: 0.82, superficialVelocity: 0.0025, density: 1000 }).pressureGradient // => 9916.32
  * ```
  */
 export const rose = equation(

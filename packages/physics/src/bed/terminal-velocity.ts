@@ -71,9 +71,7 @@ export const terminalVelocity = equation(
       terminalVelocity: { symbol: 'v_t', kind: 'speed' },
       reynolds: { symbol: 'Re', kind: 'ratio' },
     },
-    range: [
-      { of: 'symbol.reynolds', kind: 'ratio', max: 2e5, value: (_inputs, { reynolds }) => reynolds },
-    ],
+    range: [{ of: 'symbol.reynolds', kind: 'ratio', max: 2e5, value: (_inputs, { reynolds }) => reynolds }],
     source: 'barati-2014',
     status: 'second-hand',
   },

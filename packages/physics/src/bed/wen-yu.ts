@@ -31,7 +31,13 @@ export const wenYu = equation(
       superficialVelocity: { symbol: 'v_mf', kind: 'superficial-velocity' },
     },
     range: [
-      { of: 'symbol.reynolds', kind: 'ratio', min: 0.001, max: 4000, value: (_inputs, { reynolds }) => reynolds },
+      {
+        of: 'symbol.reynolds',
+        kind: 'ratio',
+        min: 0.001,
+        max: 4000,
+        value: (_inputs, { reynolds }) => reynolds,
+      },
     ],
     source: 'wen-yu-1966',
     status: 'second-hand',

@@ -25,7 +25,8 @@ export type EquationMeta<I extends string, O extends string> = {
   readonly words: MessageKey;
   readonly inputs: Readonly<Record<I, Symbol_>>;
   readonly outputs: Readonly<Record<O, Symbol_>>;
-  readonly range: readonly RangeRule<I, O>[];
+  /** Names come from `inputs` and `outputs` alone: a rule on one of them must not narrow the others away. */
+  readonly range: readonly RangeRule<NoInfer<I>, NoInfer<O>>[];
   readonly source: SourceKey;
   readonly status: SourceStatus;
 };
@@ -41,5 +42,5 @@ export type Equation<I extends string = string, O extends string = string> = {
 
 export const equation = <I extends string, O extends string>(
   meta: EquationMeta<I, O>,
-  compute: (inputs: Readonly<Record<I, number>>) => Readonly<Record<O, number>>,
+  compute: (inputs: Readonly<Record<NoInfer<I>, number>>) => Readonly<Record<NoInfer<O>, number>>,
 ): Equation<I, O> => ({ meta, compute });

@@ -34,7 +34,7 @@ const powerSum = (terms: readonly (readonly [number, number])[], x: number): num
  *
  * Valid 253.15 to 383.15 K, metastable water included. Mains pressure (0.5 MPa) adds 0.2 kg/m3.
  * Source: IAPWS SR6-08(2011), equation 4. Status: coefficients met at second hand, release not opened.
- * Checked: checks/published/water.ts. Error: 0.0007 kg/m3 against IAPWS-95 at 0.101325 MPa, measured there.
+ * Checked: checks/src/published/water.ts. Error: 0.0007 kg/m3 against IAPWS-95 at 0.101325 MPa, measured there.
  * @throws RangeError on a non-finite or non-positive temperature.
  * @example
  * ```ts

@@ -11,7 +11,7 @@ import { inputWithin } from '../meta/input-within.ts';
  *
  * Valid 273.15 to 647.096 K.
  * Source: IAPWS R7-97(2012) (IAPWS-IF97), equation 30. Status: coefficients met at second hand.
- * Checked: checks/published/water.ts. Error: 6e-6 relative, measured there.
+ * Checked: checks/src/published/water.ts. Error: 6e-6 relative, measured there.
  * @throws RangeError on a non-finite or non-positive temperature.
  * @example
  * ```ts

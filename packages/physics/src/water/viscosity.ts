@@ -13,7 +13,7 @@ const validity = { min: 253.15, max: 383.15 };
  *
  * Valid 253.15 to 383.15 K.
  * Source: IAPWS SR6-08(2011), equation 7. Status: coefficients met at second hand, release not opened.
- * Checked: checks/published/water.ts. Error: 3.3e-5 relative against IAPWS R12-08, measured there.
+ * Checked: checks/src/published/water.ts. Error: 3.3e-5 relative against IAPWS R12-08, measured there.
  * @throws RangeError on a non-finite or non-positive temperature.
  * @example
  * ```ts
@@ -47,7 +47,7 @@ export const waterViscosity = equation(
  *
  * Valid 253.15 to 383.15 K.
  * Source: definition; viscosity and density as `waterViscosity` and `waterDensity`.
- * Checked: checks/published/water.ts.
+ * Checked: checks/src/published/water.ts.
  * @throws RangeError on a non-finite or non-positive temperature.
  * @example
  * ```ts

@@ -1,0 +1,48 @@
+import { globSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import * as physics from '@brinewright/physics';
+import { describe, expect, it } from 'vitest';
+
+const folder = fileURLToPath(new URL('../../packages/physics/src/', import.meta.url));
+
+type Example = { readonly file: string; readonly code: string; readonly printed: string };
+
+const examplesIn = (file: string): readonly Example[] => {
+  const comments = [...readFileSync(`${folder}${file}`, 'utf8').matchAll(/```ts\n([\s\S]*?)```/g)];
+  return comments.map(([, block = '']) => {
+    const text = block.replaceAll(/^ *\* ?/gm, '');
+    const [code = '', printed = ''] = text.split('// =>');
+    return { file, code: code.trim().replace(/;$/, ''), printed: printed.trim() };
+  });
+};
+
+/** Digits as printed: 0.00100157 has six, 1.003367e-6 seven. */
+const digitsOf = (printed: string): number =>
+  printed
+    .replace(/e.*$/, '')
+    .replace(/^-?0\.0*/, '')
+    .replaceAll(/[-._]/g, '').length;
+
+const evaluate = (code: string): unknown => {
+  const run = new Function(...Object.keys(physics), `return (${code});`);
+  return run(...Object.values(physics));
+};
+
+const examples = globSync('**/*.ts', { cwd: folder })
+  .filter((file) => !file.endsWith('.test.ts'))
+  .sort()
+  .flatMap(examplesIn);
+
+describe('the examples in the comments of physics', () => {
+  it('are there', () => {
+    expect(examples.length).toBeGreaterThan(50);
+  });
+
+  it.each(examples)('$file: $code', ({ code, printed }) => {
+    expect(printed).not.toBe('');
+    const value = evaluate(code);
+    const expected = evaluate(printed);
+    if (typeof value === 'number') expect(Number(value.toPrecision(digitsOf(printed)))).toBe(expected);
+    else expect(value).toEqual(expected);
+  });
+});

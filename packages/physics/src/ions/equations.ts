@@ -1,0 +1,14 @@
+import type { Equation } from '../meta/equation.ts';
+import { chargeBalance } from './charge-balance.ts';
+import { conductivityAt, waterConductivity } from './conductivity.ts';
+import { dissolvedSolids } from './dissolved-solids.ts';
+import { fullHardness, hardnessFromIons } from './hardness.ts';
+
+export const ionEquations: readonly Equation[] = [
+  hardnessFromIons,
+  fullHardness,
+  chargeBalance,
+  dissolvedSolids,
+  waterConductivity,
+  conductivityAt,
+];

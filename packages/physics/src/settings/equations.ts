@@ -1,0 +1,22 @@
+import type { Equation } from '../meta/equation.ts';
+import { bedDepth, expansionAtFreeHeight, flowForUpflow } from './bed-depth.ts';
+import { airGapNeeded, costDifference, runningCost, yearlyDifference } from './cost.ts';
+import { averageUse, bedVolumesThrough, brineStepTime, rinseLeft, useOverTime } from './times.ts';
+import { flowLimits, volumeLimits } from './tolerance.ts';
+
+export const settingsEquations: readonly Equation[] = [
+  bedDepth,
+  expansionAtFreeHeight,
+  flowForUpflow,
+  brineStepTime,
+  rinseLeft,
+  bedVolumesThrough,
+  averageUse,
+  useOverTime,
+  runningCost,
+  yearlyDifference,
+  costDifference,
+  airGapNeeded,
+  flowLimits,
+  volumeLimits,
+];

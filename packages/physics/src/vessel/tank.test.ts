@@ -1,0 +1,44 @@
+import { describe, expect, it } from 'vitest';
+import { stackLayers } from './layers.ts';
+import { bedVolume, crossSection, freeHeight, insideDiameter, tankVolume, upflowRate } from './tank.ts';
+
+describe('a round tank', () => {
+  it('loses two walls from the diameter a tape gives', () => {
+    const { diameter } = insideDiameter.compute({ girth: Math.PI * 0.41, wallThickness: 0.005 });
+    expect(diameter).toBeCloseTo(0.4, 12);
+  });
+
+  it('has no inside when the wall is thicker than the radius', () => {
+    expect(() => insideDiameter.compute({ girth: 0.1, wallThickness: 0.02 })).toThrow(RangeError);
+  });
+
+  it('holds cross-section times depth', () => {
+    const { area } = crossSection.compute({ diameter: 0.4 });
+    expect(bedVolume.compute({ diameter: 0.4, bedDepth: 0.9 }).volume).toBeCloseTo(area * 0.9, 15);
+    expect(tankVolume.compute({ diameter: 0.4, height: 1.5 }).volume).toBeCloseTo(area * 1.5, 15);
+  });
+
+  it('tells the free height, below nothing where the measurements disagree', () => {
+    expect(freeHeight.compute({ vesselHeight: 1.4, bedDepth: 0.9 }).freeHeight).toBeCloseTo(0.5, 15);
+    expect(freeHeight.compute({ vesselHeight: 0.8, bedDepth: 0.9 }).freeHeight).toBeLessThan(0);
+  });
+
+  it('turns a flow into the rate that lifts the bed', () => {
+    const { area } = crossSection.compute({ diameter: 0.4 });
+    const { superficialVelocity } = upflowRate.compute({ flow: 3e-4, diameter: 0.4 });
+    expect(superficialVelocity * area).toBeCloseTo(3e-4, 15);
+  });
+});
+
+describe('layers from the floor up', () => {
+  it('lie one on the other, given by depth or by volume', () => {
+    const { area } = crossSection.compute({ diameter: 0.4 });
+    const layers = stackLayers(0.4, [
+      { id: 'gravel', depth: 0.1 },
+      { id: 'resin', volume: area * 0.8 },
+    ]);
+    expect(layers.map((layer) => layer.id)).toEqual(['gravel', 'resin']);
+    expect(layers[1]?.from).toBe(layers[0]?.to);
+    expect(layers[1]?.to).toBeCloseTo(0.9, 12);
+  });
+});
