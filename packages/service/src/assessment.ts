@@ -1,4 +1,3 @@
-import type { Message } from '@brinewright/words';
 import type { Figures } from './derivation/figure.ts';
 import type { Diagnosis } from './diagnosis/diagnosis.ts';
 import type { ProgramAdvice } from './program/program-advice.ts';
@@ -35,5 +34,4 @@ export type Assessment = {
   readonly figures: Figures;
   readonly stages: Stages;
   readonly cautions: readonly AppliedCaution[];
-  readonly says: readonly Message[];
 };

@@ -1,5 +1,9 @@
+export { type AssessOptions, assess, assessing, engine, type StageReady } from './assess.ts';
 export type { AppliedCaution, Assessment, Stages } from './assessment.ts';
+export { type Evaluated, evaluate } from './derivation/evaluate.ts';
+export { type Explained, explain } from './derivation/explain.ts';
 export type { Figure, FigureId, FigureOrigin, Figures } from './derivation/figure.ts';
+export { leansOn } from './derivation/ledger.ts';
 export {
   type ActionGroup,
   type Diagnosis,
@@ -26,10 +30,12 @@ export type {
 } from './recognition/recognition.ts';
 export type { PartLine, RepairPlan, Substitute } from './repair/repair.ts';
 export type { Situation, TestReading } from './situation/situation.ts';
+export { type Memo, newMemo } from './stage/memo.ts';
 export { byThenId } from './stage/rank.ts';
 export { type Gap, type Stage, type StageName, stageNames } from './stage/stage.ts';
 export { type Effort, finish, type Progress, type Work } from './stage/work.ts';
 export { type HowKnown, howKnown, type Known, type KnownQuantity } from './visit/codec.ts';
+export { parseVisit, visitJsonSchema, writeVisit } from './visit/parse-visit.ts';
 export {
   type Conditioner,
   type ProgramSettings,

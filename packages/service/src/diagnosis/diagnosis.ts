@@ -19,7 +19,13 @@ export type FaultOdds = {
 };
 
 /** Faults with the same repair: they need not be told apart. */
-export type ActionGroup = { readonly key: string; readonly faults: readonly string[]; readonly p: number };
+export type ActionGroup = {
+  readonly key: string;
+  readonly faults: readonly string[];
+  /** Those of them likely enough to be named, the likeliest first; never empty. */
+  readonly named: readonly string[];
+  readonly p: number;
+};
 
 export type NextTest = {
   readonly test: DiagnosisTest;

@@ -58,7 +58,7 @@ export type ProgramAdvice = {
     readonly dose: FigureId;
     readonly capacity: FigureId;
     readonly volume: FigureId;
-    readonly saltYear?: FigureId;
+    readonly salt: FigureId;
     readonly chosen: boolean;
   }[];
   readonly year: readonly YearlyDifference[];

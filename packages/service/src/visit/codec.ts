@@ -1,4 +1,11 @@
-import { parseQuantity, type Quantity, type QuantityKind } from '@brinewright/units';
+import {
+  parseQuantity,
+  parseRange,
+  type Quantity,
+  type QuantityKind,
+  type QuantityRange,
+  writeQuantity,
+} from '@brinewright/units';
 import { z } from 'zod';
 
 export const howKnown = ['measured', 'read', 'told', 'assumed'] as const;
@@ -14,23 +21,37 @@ export type Known<T> = {
 
 export type KnownQuantity<K extends QuantityKind = QuantityKind> = Known<Quantity<K>>;
 
-const written = (q: Quantity): string => q.as ?? `${q.si} SI`;
+const isQuantity = (value: unknown): boolean => typeof value === 'object' && value !== null && 'si' in value;
 
 /** Text with a unit on paper, an SI quantity inside; the text as entered is kept. */
 export const quantityOf = <K extends QuantityKind>(kind: K) =>
+  z.codec(z.string().meta({ quantity: kind }), z.custom<Quantity<K>>(isQuantity), {
+    decode: (text, context): Quantity<K> => {
+      const parsed = parseQuantity(text, kind);
+      if (parsed.ok) return { kind, si: parsed.quantity.si, as: text };
+      context.issues.push({ code: 'custom', input: text, params: { quantity: kind, form: 'one' } });
+      return z.NEVER;
+    },
+    encode: writeQuantity,
+  });
+
+/** A span as text: '1 min to 99 min by 1 min'. */
+export const rangeOf = <K extends QuantityKind>(kind: K) =>
   z.codec(
-    z.string().meta({ quantity: kind }),
-    z.custom<Quantity<K>>((value) => typeof value === 'object' && value !== null),
+    z.string().meta({ range: kind }),
+    z.custom<WrittenRange<K>>((value) => typeof value === 'object' && value !== null),
     {
-      decode: (text, context): Quantity<K> => {
-        const parsed = parseQuantity(text, kind);
-        if (parsed.ok) return { kind, si: parsed.quantity.si, as: text };
-        context.issues.push({ code: 'custom', input: text, params: { problem: parsed.problem } });
+      decode: (text, context): WrittenRange<K> => {
+        const parsed = parseRange(text, kind);
+        if (parsed.ok) return { ...parsed.range, as: text };
+        context.issues.push({ code: 'custom', input: text, params: { quantity: kind, form: 'range' } });
         return z.NEVER;
       },
-      encode: written,
+      encode: (range) => range.as,
     },
   );
+
+export type WrittenRange<K extends QuantityKind> = QuantityRange<K> & { readonly as: string };
 
 /**
  * A plain quantity, or `{ value, how, u }`. Plain means known in the way that is usual for the field, so that

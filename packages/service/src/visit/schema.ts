@@ -1,6 +1,6 @@
 import { stops } from '@brinewright/equipment';
 import { z } from 'zod';
-import { knownQuantity, quantityOf } from './codec.ts';
+import { knownQuantity, quantityOf, rangeOf } from './codec.ts';
 
 /*
  * The visit document: what is known of site, water and units; what was seen, measured and done.
@@ -59,11 +59,12 @@ const waterAnalysis = z.strictObject({
   manganese: concentration,
   barium: concentration,
   strontium: concentration,
-  ammonia: concentration,
+  /** Ammonia and nitrate as nitrogen, the way most laboratories report them. */
+  ammoniaNitrogen: concentration,
   alkalinity: knownQuantity('equivalent-concentration', 'read').optional(),
   sulfate: concentration,
   chloride: concentration,
-  nitrate: concentration,
+  nitrateNitrogen: concentration,
   fluoride: concentration,
   ph: knownQuantity('ph', 'read').optional(),
   conductivity: knownQuantity('conductivity', 'read').optional(),
@@ -87,16 +88,15 @@ const supply = z.strictObject({
   drainPipe: quantityOf('length').optional(),
 });
 
-const range = z.string();
 const timedSteps = ['backwash', 'brine', 'draw', 'slow-rinse', 'fast-rinse', 'refill'] as const;
 
 /** A controller nobody has described, as found on the wall. */
 const ownController = z.strictObject({
   holds: z.array(z.enum(timedSteps)).min(1),
-  times: range.optional(),
+  times: rangeOf('time').optional(),
   starts: z.array(z.enum(['clock', 'metered'])).optional(),
-  volumes: range.optional(),
-  days: range.optional(),
+  volumes: rangeOf('volume').optional(),
+  days: rangeOf('count').optional(),
 });
 
 const fitted = z.strictObject({

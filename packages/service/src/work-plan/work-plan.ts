@@ -1,34 +1,47 @@
-import type { Operation, WorkState } from '@brinewright/equipment';
+import type { Fits, Operation, WorkState } from '@brinewright/equipment';
 import type { Message, Text } from '@brinewright/words';
 
 /** One line of the plan. Anything an entry points at is named by id and instance, never by place. */
-export type PlanStep =
-  | {
-      readonly kind: 'operation';
-      readonly id: string;
-      readonly operation: Operation;
-      readonly done: boolean;
-      readonly tools: readonly string[];
-      readonly minutes: number;
-      /** Pieces to count out, in the order they come. */
-      readonly count?: StackCount;
-    }
-  | {
-      readonly kind: 'gate';
-      readonly id: 'gate';
-      readonly asks: readonly GateAsk[];
-      readonly passed: boolean;
-    }
-  | {
-      readonly kind: 'back';
-      readonly id: string;
-      readonly of: Operation;
-      readonly done: boolean;
-      readonly minutes: number;
-      readonly lookOvers: readonly Text[];
-      readonly count?: StackCount;
-    }
-  | { readonly kind: 'sweep'; readonly id: 'sweep'; readonly done: boolean };
+export type PlanStep = OperationStep | GateStep | BackStep | SweepStep;
+
+export type OperationStep = {
+  readonly kind: 'operation';
+  /** The operation's id; the second time round `piston-out#2`. */
+  readonly id: string;
+  readonly operation: Operation;
+  readonly done: boolean;
+  readonly tools: readonly string[];
+  /** Hands and waiting. */
+  readonly minutes: number;
+  /** Present where some of the remaining variants have no such operation. */
+  readonly when?: Fits;
+  /** Pieces to count out, in the order they come. */
+  readonly count?: StackCount;
+};
+
+export type GateStep = {
+  readonly kind: 'gate';
+  readonly id: 'gate';
+  readonly asks: readonly GateAsk[];
+  readonly passed: boolean;
+};
+
+/** The reverse of an operation, written down as done under this id: `piston-out.back`. */
+export type BackStep = {
+  readonly kind: 'back';
+  readonly id: string;
+  readonly of: Operation;
+  readonly done: boolean;
+  readonly minutes: number;
+  readonly when?: Fits;
+  /** What goes back in, by role: a new part, or the one that came out. */
+  readonly puts: readonly { readonly role: string; readonly as: 'new' | 'old' }[];
+  readonly lookOvers: readonly Text[];
+  readonly count?: StackCount;
+};
+
+/** Nothing left on the bench; written down as done under `sweep`. */
+export type SweepStep = { readonly kind: 'sweep'; readonly id: 'sweep'; readonly done: boolean };
 
 /** The ordered list of pieces; counts by what they are. */
 export type StackCount = {
@@ -56,8 +69,12 @@ export type LeaveSafe = {
 
 export type WorkPlan = {
   readonly steps: readonly PlanStep[];
+  /** Of the steps still to do, for the remaining variant that takes longest. */
   readonly minutes: number;
+  /** Of the steps still to do with the water off. */
   readonly outageMinutes: number;
+  /** Tools and sides changed over the steps still to do, and about what that adds. */
+  readonly changes: { readonly tools: number; readonly sides: number; readonly minutes: number };
   /** Stopped at an operation: a miscount, or the gate not passed. */
   readonly stopped?: { readonly at: string; readonly why: Message; readonly mend: Message };
   readonly hazards: readonly string[];

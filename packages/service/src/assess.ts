@@ -1,0 +1,150 @@
+import type { Equipment } from '@brinewright/equipment';
+import type { Assessment, Stages } from './assessment.ts';
+import { applyingCautions } from './cautions.ts';
+import type { Figures } from './derivation/figure.ts';
+import { diagnose } from './diagnosis/diagnose.ts';
+import { statedOdds } from './diagnosis/stated-odds.ts';
+import { program } from './program/program.ts';
+import { prove } from './proof/prove.ts';
+import { believe, recognise } from './recognition/recognise.ts';
+import { planRepair } from './repair/plan-repair.ts';
+import { targetsOf } from './repair/targets.ts';
+import { situate, waitsForSituation } from './situation/situate.ts';
+import type { Situation } from './situation/situation.ts';
+import { type Memo, remember } from './stage/memo.ts';
+import type { Stage, StageName } from './stage/stage.ts';
+import { type Effort, finish, type Progress } from './stage/work.ts';
+import type { Visit } from './visit/schema.ts';
+import { accessFrom } from './work-plan/access.ts';
+import { planWork } from './work-plan/plan-work.ts';
+import { sensibleSequencer } from './work-plan/sensible-sequencer.ts';
+
+/** Name and version of what computed an assessment; stored with papers. */
+export const engine = 'brinewright/0.1.0';
+
+export type AssessOptions = {
+  /** When the assessment is made, ISO; the engine has no clock of its own. */
+  readonly now: string;
+  readonly effort: Effort;
+  readonly seed?: number;
+  readonly memo?: Memo;
+};
+
+export type StageReady = { readonly stage: StageName; readonly value: Stage<unknown> };
+
+/**
+ * The whole assessment of a visit, stage by stage: each is yielded as it is ready, with progress in between, and runs
+ * again only when what it reads has changed (memo).
+ */
+export function* assessing(
+  visit: Visit,
+  equipment: Equipment,
+  options: AssessOptions,
+): Generator<StageReady | Progress, Assessment, void> {
+  const { memo, now } = options;
+  const situation = remember(memo, 'situation', [visit, equipment.digest, now], () =>
+    situate(visit, equipment, now),
+  );
+  yield { stage: 'situation', value: situation };
+  if (situation.state === 'blocked') return assessment(equipment, options, undefined, waiting(situation));
+
+  const s = situation.value;
+  const same = [s.family.id, equipment.digest, s.subject] as const;
+  const { belief } = believe(s);
+  const diagnosis = remember(memo, 'diagnosis', [same, readBy(s), belief], () =>
+    finish(diagnose(s, belief, statedOdds, accessFrom(s))),
+  );
+  yield { stage: 'diagnosis', value: diagnosis };
+  const found = settled(diagnosis);
+  const targets = targetsOf(s, found);
+  const recognition = remember(memo, 'recognition', [same, s.answers, s.visit.done, targets], () =>
+    recognise(s, targets, accessFrom(s)),
+  );
+  yield { stage: 'recognition', value: recognition };
+  const known = settled(recognition);
+  const { stock, gate, decided } = s.visit;
+  const repair = remember(memo, 'repair', [same, targets, belief, stock, gate, decided, found?.act], () =>
+    planRepair(s, known, found, targets),
+  );
+  yield { stage: 'repair', value: repair };
+  const advised = remember(memo, 'program', [same, s.figures, s.found, s.controller, decided], () =>
+    program(s),
+  );
+  yield { stage: 'program', value: advised };
+  const figures = { ...situation.figures, ...advised.figures };
+  const bill = settled(repair);
+  const plan =
+    bill === undefined
+      ? waitsForSituation()
+      : remember(memo, 'plan', [s.visit, known?.groups, bill, figures['program.leak.day']], () =>
+          finish(planWork({ ...s, figures }, known, bill, sensibleSequencer)),
+        );
+  yield { stage: 'plan', value: plan };
+  const proof = remember(memo, 'proof', [s.kind, figures, s.visit.proofs], () =>
+    prove(s, settled(advised), figures),
+  );
+  yield { stage: 'proof', value: proof };
+
+  return assessment(equipment, options, s, {
+    situation,
+    recognition,
+    diagnosis,
+    repair,
+    plan,
+    program: advised,
+    proof,
+  });
+}
+
+export const assess = (visit: Visit, equipment: Equipment, options: AssessOptions): Assessment =>
+  finish(assessing(visit, equipment, options));
+
+const settled = <T>(stage: Stage<T>): T | undefined => (stage.state === 'done' ? stage.value : undefined);
+
+/** What diagnosis reads of a situation. */
+const readBy = (s: Situation) => [
+  s.readings.map((reading) => ({ ...reading, test: reading.test.id })),
+  s.changes,
+  s.complaints,
+  s.recentlyServiced,
+  s.visit.history,
+  s.visit.done,
+  s.figures,
+];
+
+const waiting = (situation: Stages['situation']): Stages => {
+  const waits = waitsForSituation();
+  return {
+    situation,
+    recognition: waits,
+    diagnosis: waits,
+    repair: waits,
+    plan: waits,
+    program: waits,
+    proof: waits,
+  };
+};
+
+const assessment = (
+  equipment: Equipment,
+  { effort }: AssessOptions,
+  s: Situation | undefined,
+  stages: Stages,
+): Assessment => ({
+  engine,
+  definitions: equipment.digest,
+  effort,
+  figures: figuresOf(stages),
+  stages,
+  cautions: s === undefined ? [] : applyingCautions(s, stages),
+});
+
+const figuresOf = (stages: Stages): Figures => ({
+  ...stages.situation.figures,
+  ...stages.recognition.figures,
+  ...stages.diagnosis.figures,
+  ...stages.repair.figures,
+  ...stages.program.figures,
+  ...stages.plan.figures,
+  ...stages.proof.figures,
+});

@@ -1,0 +1,87 @@
+import { message } from '@brinewright/words';
+import { type Ledger, openLedger } from '../derivation/ledger.ts';
+import type { Situation } from '../situation/situation.ts';
+import { blocked, done, type Gap, type Stage } from '../stage/stage.ts';
+import { putFilterProgram } from './filter-program.ts';
+import { controlInstead, foundNotes, onceNotes, siteNotes } from './findings.ts';
+import { putLeak } from './leak.ts';
+import type { ProgramAdvice } from './program-advice.ts';
+import { putAdvised, putDose, putDoses, putFound, putInterval } from './softener-program.ts';
+import { putBrine, putHardness, putRules } from './softener-rules.ts';
+import { backwashWindow } from './window.ts';
+import { putYear } from './year.ts';
+
+/**
+ * The program: every timed step that the fitted controller holds, with both rounding neighbours, the backwash window,
+ * the interval, what the found settings cost, and what is to be done once. What cannot be said for want of an input is
+ * left out; the situation's gaps say what would settle it.
+ */
+export const program = (s: Situation): Stage<ProgramAdvice> => {
+  const ledger = openLedger(s.figures);
+  const advice = s.kind === 'softener' ? softener(s, ledger) : filter(s, ledger);
+  const more = { figures: ledger.figures(), issues: ledger.issues() };
+  if (advice.value.settings.length === 0 && advice.value.window === undefined)
+    return blocked([...advice.gaps, nothingYet(s)], more);
+  return done(advice.value, { ...more, gaps: advice.gaps });
+};
+
+type Advised = { readonly value: ProgramAdvice; readonly gaps: readonly Gap[] };
+
+const softener = (s: Situation, ledger: Ledger): Advised => {
+  putRules(ledger);
+  putHardness(ledger);
+  putBrine(s, ledger);
+  putFound(s, ledger);
+  putDose(s, ledger);
+  const doses = putDoses(ledger);
+  const timed = putAdvised(s, ledger);
+  const interval = putInterval(s, ledger);
+  const { year, gaps, notes } = putYear(s, ledger);
+  const lift =
+    s.medium === undefined ? { notes: [] } : backwashWindow(ledger, s.medium, s.family.controls.drain);
+  return {
+    value: {
+      settings: timed.settings,
+      ...(interval.volume === undefined ? {} : { volume: interval.volume }),
+      ...(interval.days === undefined ? {} : { days: interval.days }),
+      ...('window' in lift && lift.window !== undefined ? { window: lift.window } : {}),
+      doses,
+      year,
+      once: onceNotes(s, ledger),
+      notes: [
+        ...foundNotes(ledger),
+        ...controlInstead(s, ledger),
+        ...notes,
+        ...timed.notes,
+        ...interval.notes,
+        ...lift.notes,
+        ...siteNotes(s, ledger),
+      ],
+    },
+    gaps,
+  };
+};
+
+const filter = (s: Situation, ledger: Ledger): Advised => {
+  const timed = putFilterProgram(s, ledger);
+  const lift =
+    s.medium === undefined ? { notes: [] } : backwashWindow(ledger, s.medium, s.family.controls.drain);
+  return {
+    value: {
+      settings: timed.settings,
+      ...(timed.days === undefined ? {} : { days: timed.days }),
+      ...('window' in lift && lift.window !== undefined ? { window: lift.window } : {}),
+      doses: [],
+      year: [],
+      once: [],
+      notes: [...putLeak(ledger), ...timed.notes, ...lift.notes],
+    },
+    gaps: [],
+  };
+};
+
+const nothingYet = (s: Situation): Gap => ({
+  needs: ['conditioners', s.subject.id],
+  message: message('program.gap.nothing'),
+  settles: ['program', 'proof'],
+});

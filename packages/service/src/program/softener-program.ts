@@ -1,0 +1,213 @@
+import { averageUse, serviceTime, useOverTime, volumeBeforeReserve } from '@brinewright/physics';
+import { fromUnit, quantity } from '@brinewright/units';
+import { type Message, message } from '@brinewright/words';
+import type { FigureId } from '../derivation/figure.ts';
+import type { Ledger } from '../derivation/ledger.ts';
+import type { Situation } from '../situation/situation.ts';
+import {
+  putBrineStep,
+  putCapacity,
+  putDoseOfRefill,
+  putDraw,
+  putRefillForDose,
+  putRinseTimes,
+  putWater,
+} from './chain.ts';
+import type { ProgramAdvice } from './program-advice.ts';
+import { downTo } from './rounding.ts';
+import { dosesShown, rules } from './rules.ts';
+import { timedSettings } from './timed-settings.ts';
+
+const poundPerCubicFoot = fromUnit(1, 'lb/ft3', 'salt-dose').si;
+const secondsPerDay = 86_400;
+
+/** The found refill says what the bed gets now; its dose is kept when it is a sensible one. */
+export const putFound = (s: Situation, ledger: Ledger): void => {
+  const refill = s.found.refill;
+  if (refill === undefined) return;
+  ledger.given('program.found.refill', { value: refill, how: 'read' });
+  putDoseOfRefill(ledger, 'program.found', 'program.found.refill');
+  putCapacity(ledger, 'program.found', 'program.found.dose');
+  putDraw(ledger, 'program.found');
+};
+
+/** The dose to program for: decided by the technician, kept as found when sensible, else the usual one. */
+export const putDose = (s: Situation, ledger: Ledger): void => {
+  const decided = s.visit.decided?.find(({ what }) => what === 'dose');
+  const chosen = decided === undefined ? undefined : Number.parseFloat(decided.value) * poundPerCubicFoot;
+  const found = ledger.value('program.found.dose');
+  if (chosen !== undefined && Number.isFinite(chosen) && chosen > 0) {
+    ledger.given('program.dose', { value: quantity('salt-dose', chosen), how: 'told' });
+    return;
+  }
+  const sensible =
+    found !== undefined &&
+    found >= rules.dose.from * poundPerCubicFoot * (1 - 1e-9) &&
+    found <= rules.dose.to * poundPerCubicFoot * (1 + 1e-9);
+  if (sensible) {
+    ledger.choose('program.dose', quantity('salt-dose', found), 'dose-as-found', {
+      found: 'program.found.dose',
+    });
+    return;
+  }
+  ledger.assume('program.dose', fromUnit(rules.dose.usual, 'lb/ft3', 'salt-dose'), 'ours');
+};
+
+/** Exact times for the dose, then what the controller can hold, then what that really gives. */
+export const putAdvised = (s: Situation, ledger: Ledger) => {
+  putRefillForDose(ledger, 'program', 'program.dose');
+  putDraw(ledger, 'program');
+  putRinseTimes(ledger, 'program');
+  const timed = timedSettings(s, ledger);
+  putAsSet(ledger);
+  return timed;
+};
+
+/** The program as it will be set: rounded times run through the same lines. */
+const putAsSet = (ledger: Ledger): void => {
+  const refill = ledger.has('program.set.refill') ? 'program.set.refill' : 'program.refill.time';
+  putDoseOfRefill(ledger, 'program.as-set', refill);
+  putCapacity(ledger, 'program.as-set', 'program.as-set.dose');
+  putDraw(ledger, 'program.as-set');
+  if (ledger.has('program.set.brine')) putBrineStep(ledger, 'program.as-set', 'program.set.brine');
+  const together = ledger.has('program.as-set.draw.really');
+  putWater(ledger, 'program.as-set', {
+    backwash: 'program.set.backwash',
+    draw: together ? 'program.as-set.draw.really' : 'program.set.draw',
+    slowRinse: together ? 'program.as-set.slow-rinse.left' : 'program.set.slow-rinse',
+    fastRinse: 'program.set.fast-rinse',
+  });
+};
+
+export type Interval = Pick<ProgramAdvice, 'volume' | 'days'> & { readonly notes: readonly Message[] };
+
+/** Volume or days between regenerations: capacity less one average day, and never beyond the calendar limit. */
+export const putInterval = (s: Situation, ledger: Ledger): Interval => {
+  const full = ledger.value('program.as-set.volume.full');
+  if (full === undefined) return { notes: [] };
+  const daily = ledger.value('situation.demand.daily');
+  const notes: Message[] = [];
+  if (daily === undefined) ledger.assume('program.reserve', quantity('volume', 0), 'ours');
+  else
+    ledger.choose(
+      'program.reserve',
+      quantity('volume', daily),
+      'one-day',
+      { daily: 'situation.demand.daily' },
+      'common-practice',
+    );
+  if (daily !== undefined && daily >= full) {
+    notes.push(
+      message('program.bed-too-small', { full: quantity('volume', full), daily: quantity('volume', daily) }),
+    );
+    ledger.choose('program.volume.exact', quantity('volume', full), 'no-reserve', {
+      full: 'program.as-set.volume.full',
+    });
+  } else {
+    ledger.derive(
+      volumeBeforeReserve,
+      { serviceVolume: 'program.as-set.volume.full', reserve: 'program.reserve' },
+      { meteredVolume: 'program.volume.exact' },
+    );
+  }
+  const volume = putVolume(s, ledger);
+  const days = daily === undefined ? undefined : putDays(s, ledger);
+  return { ...(volume === undefined ? {} : { volume }), ...(days === undefined ? {} : { days }), notes };
+};
+
+const meters = (s: Situation): boolean => s.controller?.starts.includes('metered') ?? true;
+
+const putVolume = (s: Situation, ledger: Ledger): ProgramAdvice['volume'] => {
+  const exact = ledger.value('program.volume.exact');
+  if (exact === undefined || !meters(s)) return undefined;
+  const range = s.controller?.volumes;
+  const step = range?.by?.si ?? rules.volumeStep.si;
+  const rounded = Math.max(
+    range?.min.si ?? 0,
+    Math.min(range?.max.si ?? Number.POSITIVE_INFINITY, downTo(exact, step)),
+  );
+  ledger.choose('program.set.volume', quantity('volume', rounded), 'downward', {
+    exact: 'program.volume.exact',
+  });
+  const found = s.found.volume;
+  if (found !== undefined) ledger.given('program.found.volume', { value: found, how: 'read' });
+  return { set: 'program.set.volume', ...(found === undefined ? {} : { found: 'program.found.volume' }) };
+};
+
+/** Longest interval in days: by the calendar, shorter with iron. */
+const calendarLimit = (ledger: Ledger): number =>
+  (ledger.value('situation.water.iron') ?? 0) >= rules.calendar.ironFrom.si
+    ? rules.calendar.iron
+    : rules.calendar.plain;
+
+const putDays = (s: Situation, ledger: Ledger): ProgramAdvice['days'] => {
+  ledger.derive(averageUse, { dailyUse: 'situation.demand.daily' }, { averageUse: 'program.average-use' });
+  const volume = ledger.has('program.set.volume') ? 'program.set.volume' : 'program.volume.exact';
+  const put = ledger.derive(
+    serviceTime,
+    { meteredVolume: volume, averageUse: 'program.average-use' },
+    { serviceTime: 'program.days.exact' },
+  );
+  if (!put) return undefined;
+  ledger.assume(
+    'program.days.limit',
+    quantity('time', calendarLimit(ledger) * secondsPerDay),
+    'common-practice',
+  );
+  const exact = ledger.need('program.days.exact');
+  const limit = ledger.need('program.days.limit');
+  const clocked = !meters(s);
+  const held = clocked
+    ? Math.max(1, Math.floor(Math.min(exact, limit) / secondsPerDay + 1e-9)) * secondsPerDay
+    : Math.min(exact, limit);
+  ledger.choose('program.set.days', quantity('time', held), clocked ? 'whole-days' : 'calendar', {
+    exact: 'program.days.exact',
+    limit: 'program.days.limit',
+  });
+  return { set: 'program.set.days', limit: 'program.days.limit' };
+};
+
+/** The doses that are shown beside the chosen one. */
+export const putDoses = (ledger: Ledger): ProgramAdvice['doses'] =>
+  dosesShown.flatMap((pounds) => {
+    const at = `program.dose-${pounds}`;
+    ledger.assume(`${at}.dose`, fromUnit(pounds, 'lb/ft3', 'salt-dose'), 'ours');
+    putCapacity(ledger, at, `${at}.dose`);
+    putRefillForDose(ledger, at, `${at}.dose`);
+    if (!ledger.has(`${at}.volume.full`)) return [];
+    return [
+      {
+        dose: `${at}.dose`,
+        capacity: `${at}.capacity`,
+        volume: `${at}.volume.full`,
+        salt: `${at}.salt`,
+        chosen:
+          Math.abs(ledger.need(`${at}.dose`) - ledger.need('program.dose')) <
+          0.02 * ledger.need('program.dose'),
+      },
+    ];
+  });
+
+/** How long the found settings run between regenerations: as metered, or by the calendar. */
+export const putFoundInterval = (s: Situation, ledger: Ledger): FigureId | undefined => {
+  if (!ledger.has('program.average-use')) return undefined;
+  if (s.found.volume !== undefined) {
+    ledger.given('program.found.volume', { value: s.found.volume, how: 'read' });
+    ledger.derive(
+      serviceTime,
+      { meteredVolume: 'program.found.volume', averageUse: 'program.average-use' },
+      { serviceTime: 'program.found.days' },
+    );
+  } else if (s.found.days !== undefined) {
+    ledger.given('program.found.days', {
+      value: quantity('time', s.found.days * secondsPerDay),
+      how: 'read',
+    });
+    ledger.derive(
+      useOverTime,
+      { dailyUse: 'situation.demand.daily', serviceTime: 'program.found.days' },
+      { serviceVolume: 'program.found.volume' },
+    );
+  }
+  return ledger.has('program.found.days') ? 'program.found.days' : undefined;
+};

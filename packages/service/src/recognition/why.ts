@@ -1,0 +1,46 @@
+import { type Message, message, type Text } from '@brinewright/words';
+import type { Situation } from '../situation/situation.ts';
+import type { Doubt, Recognition, Target } from './recognition.ts';
+
+type Found = Omit<Recognition, 'why'>;
+
+/** One sentence on why it can stop, or what is still to be told apart. */
+export const whyRecognised = (s: Situation, targets: readonly Target[], found: Found): Message => {
+  if (!s.described) return message('recognition.why.undescribed');
+  if (found.single) return message('recognition.why.single');
+  const [doubt] = found.contradiction?.doubt ?? [];
+  if (doubt !== undefined) return disagreeing(s, doubt, found);
+  if (targets.length === 0) return message('recognition.why.no-target');
+  return found.decided ? decidedOn(found) : stillOpen(found);
+};
+
+const disagreeing = (s: Situation, doubt: Doubt, { contradiction }: Found): Message => {
+  const values = { doubt: nameOf(s, doubt), answer: doubt.answer };
+  const [conversion] = contradiction?.conversions ?? [];
+  if (conversion === undefined) return message('recognition.why.disagree', values);
+  const from = valueTitle(s, conversion.feature, conversion.from);
+  const to = valueTitle(s, conversion.feature, conversion.to);
+  return message('recognition.why.disagree-or-converted', { ...values, from, to });
+};
+
+const nameOf = ({ family }: Situation, doubt: Doubt): Text =>
+  doubt.from === 'tell'
+    ? (family.tells.find(({ id }) => id === doubt.tell)?.ask ?? doubt.tell)
+    : (family.features.find(({ id }) => id === doubt.feature)?.title ?? doubt.feature);
+
+const valueTitle = ({ family }: Situation, feature: string, value: string): Text =>
+  family.features.find(({ id }) => id === feature)?.values.find(({ id }) => id === value)?.title ?? value;
+
+const decidedOn = ({ remaining, groups }: Found): Message => {
+  if (remaining === 1) return message('recognition.why.one-left');
+  return groups.length === 1
+    ? message('recognition.why.same-for-all', { count: remaining })
+    : message('recognition.why.clear-enough', { count: groups.length - 1 });
+};
+
+const stillOpen = ({ groups, next }: Found): Message => {
+  const [best] = next;
+  return best === undefined
+    ? message('recognition.why.no-tell-left', { count: groups.length })
+    : message('recognition.why.open', { count: groups.length, tell: best.tell.ask });
+};

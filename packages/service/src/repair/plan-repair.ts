@@ -1,0 +1,93 @@
+import { quantity } from '@brinewright/units';
+import { type Message, message } from '@brinewright/words';
+import type { Diagnosis } from '../diagnosis/diagnosis.ts';
+import type { Recognition, Target } from '../recognition/recognition.ts';
+import { variantSpace } from '../recognition/variant-space.ts';
+import type { Situation } from '../situation/situation.ts';
+import { done, type Gap, type Stage } from '../stage/stage.ts';
+import { type Remaining, wrongInTheHand } from './in-the-hand.ts';
+import { billsOf, differingLines, sharedLines } from './lines.ts';
+import { rolesOf } from './parts-for.ts';
+import { refusals, tooHot } from './refuse.ts';
+import type { RepairPlan, Substitute } from './repair.ts';
+import { faultsToMend } from './targets.ts';
+
+/**
+ * Parts for what was really built: those that every remaining variant takes, those that differ and the tell that parts
+ * them, substitutes with the settings they change, and a refusal where nothing safe fits.
+ */
+export const planRepair = (
+  s: Situation,
+  recognition: Recognition | undefined,
+  diagnosis: Diagnosis | undefined,
+  targets: readonly Target[],
+): Stage<RepairPlan> => {
+  const remaining = remainingVariants(s, recognition);
+  const roles = s.described ? rolesOf(targets) : [];
+  const bills = billsOf(s.family, remaining, roles);
+  const plan: RepairPlan = {
+    targets,
+    parts: sharedLines(s, bills),
+    differs: differingLines(s, bills, recognition),
+    substitutes: substitutes(s, targets),
+    refused: [...refusals(s, bills, roles), ...tooHot(s, remaining)],
+    wrong: wrongInTheHand(s.family, remaining, {
+      kit: s.visit.gate?.kit ?? [],
+      tools: s.visit.gate?.tools ?? [],
+    }),
+    advice: advice(s, diagnosis, targets),
+  };
+  return done(plan, { gaps: gapsOf(s, targets) });
+};
+
+const remainingVariants = (s: Situation, recognition: Recognition | undefined): Remaining => {
+  const space = variantSpace(s.family);
+  const belief = recognition?.belief ?? space.weights([]);
+  return space.top(belief, space.variants.length).filter(({ p }) => p > 1e-3);
+};
+
+/** Another control than the fitted one from the van: the time changes with it, and nothing else. */
+const substitutes = (s: Situation, targets: readonly Target[]): readonly Substitute[] => {
+  const wanted = targets.some((target) => target.kind === 'replace' && target.role === 'refill-control');
+  const fitted = s.family.controls.refill.find(({ id }) => id === s.subject.fitted?.refill);
+  if (!wanted || fitted === undefined) return [];
+  return s.family.controls.refill
+    .filter(({ id }) => id !== fitted.id)
+    .map((control) => ({
+      role: 'refill-control',
+      instead: fitted.id,
+      use: control.id,
+      says: message('repair.substitute-refill', {
+        control: control.title,
+        rate: control.rate,
+        times: quantity('ratio', fitted.rate.si / control.rate.si),
+      }),
+    }));
+};
+
+const advice = (
+  s: Situation,
+  diagnosis: Diagnosis | undefined,
+  targets: readonly Target[],
+): readonly Message[] => {
+  const faults = faultsToMend(s, diagnosis);
+  const mends = faults.map((fault) => message('repair.mend', { fault: fault.title, mend: fault.mend }));
+  const control = targets.some((target) => target.kind === 'replace' && target.role === 'refill-control');
+  const settings = targets.some(({ kind }) => kind === 'settings');
+  return [
+    ...mends,
+    ...(control && settings ? [message('repair.time-or-control')] : []),
+    ...(s.described ? [] : [message('repair.undescribed')]),
+  ];
+};
+
+const gapsOf = (s: Situation, targets: readonly Target[]): readonly Gap[] =>
+  targets.length > 0
+    ? []
+    : [
+        {
+          needs: ['readings'],
+          message: message('repair.gap.fault', { unit: s.subject.name ?? s.subject.id }),
+          settles: ['repair', 'plan'],
+        },
+      ];

@@ -1,0 +1,29 @@
+import type { Fault } from '@brinewright/equipment';
+import type { Diagnosis } from '../diagnosis/diagnosis.ts';
+import type { Target } from '../recognition/recognition.ts';
+import type { Situation } from '../situation/situation.ts';
+
+/** Faults to act on: what the technician decided, else those of the group that is clear enough, the likeliest first. */
+export const faultsToMend = (s: Situation, diagnosis: Diagnosis | undefined): readonly Fault[] => {
+  const decided = s.visit.decided?.filter(({ what }) => what === 'fault').map(({ value }) => value) ?? [];
+  const ids = decided.length > 0 ? decided : (diagnosis?.act?.named ?? []);
+  return ids.flatMap((id) => s.family.faults.find((fault) => fault.id === id) ?? []);
+};
+
+export const targetsOf = (s: Situation, diagnosis: Diagnosis | undefined): readonly Target[] => {
+  const faults = faultsToMend(s, diagnosis);
+  const roles = new Set(faults.flatMap(({ repair }) => repair.replace));
+  const operations = new Set(faults.flatMap(({ repair }) => repair.do));
+  const converts = (s.visit.decided ?? []).flatMap(({ what, value }): Target[] => {
+    const [feature, to] = value.split(':');
+    return what === 'convert' && feature !== undefined && to !== undefined
+      ? [{ kind: 'convert', feature, to }]
+      : [];
+  });
+  return [
+    ...[...roles].toSorted().map((role): Target => ({ kind: 'replace', role })),
+    ...[...operations].toSorted().map((operation): Target => ({ kind: 'operation', operation })),
+    ...(faults.some(({ repair }) => repair.settings) ? [{ kind: 'settings' } as const] : []),
+    ...converts,
+  ];
+};

@@ -1,0 +1,152 @@
+import {
+  analyseIons,
+  fromNitrogen,
+  hardnessFromIons,
+  type IonName,
+  type IonReport,
+  type WaterIons,
+} from '@brinewright/physics';
+import { quantity } from '@brinewright/units';
+import { type Issue, message } from '@brinewright/words';
+import type { Ledger } from '../derivation/ledger.ts';
+import type { Gap } from '../stage/stage.ts';
+import type { Visit, WaterAnalysis } from '../visit/schema.ts';
+
+const zeroCelsius = 273.15;
+
+/** Ions of an analysis under the names the document uses. */
+const ionFields = [
+  ['calcium', 'calcium'],
+  ['magnesium', 'magnesium'],
+  ['sodium', 'sodium'],
+  ['potassium', 'potassium'],
+  ['iron', 'iron'],
+  ['manganese', 'manganese'],
+  ['barium', 'barium'],
+  ['strontium', 'strontium'],
+  ['sulfate', 'sulfate'],
+  ['chloride', 'chloride'],
+  ['fluoride', 'fluoride'],
+] as const satisfies readonly (readonly [keyof WaterAnalysis, IonName])[];
+
+export const rawWater = (visit: Visit): WaterAnalysis | undefined =>
+  visit.water?.find((water) => water.of === 'raw');
+
+/** Hardness, iron, manganese and temperatures of the raw water; what is assumed is put as assumed. */
+export const putWater = (visit: Visit, ledger: Ledger): readonly Gap[] => {
+  const water = rawWater(visit);
+  if (water === undefined) {
+    putTemperatures(undefined, ledger);
+    return [{ needs: ['water'], message: message('situation.gap.water'), settles: ['program', 'proof'] }];
+  }
+  putIons(water, ledger);
+  putTemperatures(water, ledger);
+  if (ledger.has('situation.hardness')) return [];
+  return [
+    {
+      needs: ['water', 'hardness'],
+      message: message('situation.gap.hardness'),
+      settles: ['program', 'proof'],
+    },
+  ];
+};
+
+const putIons = (water: WaterAnalysis, ledger: Ledger): void => {
+  for (const [field] of ionFields) {
+    const known = water[field];
+    if (known !== undefined) ledger.given(`situation.water.${field}`, known);
+  }
+  for (const field of ['iron', 'manganese'] as const) {
+    if (!ledger.has(`situation.water.${field}`)) {
+      ledger.assume(`situation.water.${field}`, quantity('concentration', 0), 'ours', 5e-5);
+    }
+  }
+  if (water.ph !== undefined) ledger.given('situation.water.ph', water.ph);
+  if (water.chlorine !== undefined) ledger.given('situation.water.chlorine', water.chlorine);
+  if (water.hardness !== undefined) {
+    ledger.given('situation.hardness', water.hardness);
+    return;
+  }
+  ledger.derive(
+    hardnessFromIons,
+    { calcium: 'situation.water.calcium', magnesium: 'situation.water.magnesium' },
+    { hardness: 'situation.hardness' },
+  );
+};
+
+/** Coldest and warmest decide the backwash; without them a span is assumed and said. */
+const putTemperatures = (water: WaterAnalysis | undefined, ledger: Ledger): void => {
+  const mean = water?.temperature;
+  if (mean !== undefined) ledger.given('situation.temperature.mean', mean);
+  const at = mean?.value.si;
+  const put = (name: string, known: WaterAnalysis['coldest'], assumed: number): void => {
+    const id = `situation.temperature.${name}`;
+    if (known !== undefined) ledger.given(id, known);
+    else ledger.assume(id, quantity('temperature', assumed), 'ours');
+  };
+  put('coldest', water?.coldest, at === undefined ? zeroCelsius + 10 : Math.max(at - 2, zeroCelsius + 1));
+  put('warmest', water?.warmest, at === undefined ? zeroCelsius + 15.6 : at + 3);
+  if (mean === undefined) {
+    const coldest = ledger.need('situation.temperature.coldest');
+    const warmest = ledger.need('situation.temperature.warmest');
+    ledger.choose('situation.temperature.mean', quantity('temperature', (coldest + warmest) / 2), 'mean', {
+      coldest: 'situation.temperature.coldest',
+      warmest: 'situation.temperature.warmest',
+    });
+  }
+};
+
+const laboratoryOf = (water: WaterAnalysis) => ({
+  ...(water.alkalinity === undefined ? {} : { alkalinity: water.alkalinity.value.si }),
+  ...(water.hardness === undefined ? {} : { hardness: water.hardness.value.si }),
+  ...(water.ph === undefined ? {} : { ph: water.ph.value.si }),
+  ...(water.conductivity === undefined ? {} : { conductivity: water.conductivity.value.si }),
+});
+
+const ionsOf = (water: WaterAnalysis): WaterIons =>
+  Object.fromEntries(
+    ionFields.flatMap(([field, ion]) => {
+      const known = water[field];
+      return known === undefined ? [] : [[ion, known.value.si] as const];
+    }),
+  );
+
+/** Nitrogen of ammonia and nitrate as the ions it is in. */
+const nitrogenOf = (water: WaterAnalysis): WaterIons => ({
+  ...(water.nitrateNitrogen === undefined
+    ? {}
+    : { nitrate: fromNitrogen('nitrate', water.nitrateNitrogen.value.si) }),
+  ...(water.ammoniaNitrogen === undefined
+    ? {}
+    : { ammonium: fromNitrogen('ammonium', water.ammoniaNitrogen.value.si) }),
+});
+
+/** The analysis held against itself; nothing when it holds no ions. */
+export const judgeWater = (
+  visit: Visit,
+): { readonly report?: IonReport; readonly issues: readonly Issue[] } => {
+  const water = rawWater(visit);
+  if (water === undefined) return { issues: [] };
+  const ions = { ...ionsOf(water), ...nitrogenOf(water) };
+  if (Object.keys(ions).length === 0) return { issues: [] };
+  const report = analyseIons(ions, laboratoryOf(water));
+  const judged =
+    report.missing.length === 0 ? report.doubts : report.doubts.filter((d) => d.about === 'hardness');
+  return {
+    report,
+    issues: judged.map(
+      ({ about, verdict }): Issue => ({
+        code: `water-${about}`,
+        severity: verdict === 'questionable' ? 'warning' : 'note',
+        at: ['water'],
+        message: message(`situation.water.${about}`, {
+          verdict: message(`situation.water.${verdict}`),
+          balance: quantity('share', Math.abs(report.chargeBalance)),
+          hardness: quantity('hardness', report.hardness),
+          conductivity: quantity('conductivity', report.conductivity),
+        }),
+        mend: message('situation.water.doubt-mend'),
+      }),
+    ),
+  };
+};

@@ -1,0 +1,508 @@
+import type { Family } from '@brinewright/equipment';
+import { quantity } from '@brinewright/units';
+import { describe, expect, test } from 'vitest';
+import { recognise } from '../recognition/recognise.ts';
+import type { Target } from '../recognition/recognition.ts';
+import type { RepairPlan } from '../repair/repair.ts';
+import type { Situation } from '../situation/situation.ts';
+import { finish } from '../stage/work.ts';
+import { situationOf } from '../testing/tiny-family.ts';
+import { back, operation, repairOf, surroundings, tinyOperations } from '../testing/tiny-operations.ts';
+import type { Visit } from '../visit/schema.ts';
+import { planWork } from './plan-work.ts';
+import { sensibleSequencer } from './sensible-sequencer.ts';
+import type { PlanStep, WorkPlan } from './work-plan.ts';
+
+const replace = (role: string): Target => ({ kind: 'replace', role });
+const doing = (id: string): Target => ({ kind: 'operation', operation: id });
+
+const visitOf = (more: Partial<Visit>, given: Partial<Situation> = {}): Situation => {
+  const s = situationOf({ family: tinyOperations(), ...given });
+  return { ...s, visit: { ...s.visit, ...more } };
+};
+
+const stageOf = (s: Situation, repair: RepairPlan) =>
+  finish(planWork(s, undefined, repair, sensibleSequencer));
+
+const planOf = (targets: readonly Target[], more: Partial<Visit> = {}, family?: Family): WorkPlan => {
+  const s = visitOf(more, family === undefined ? {} : { family });
+  const stage = stageOf(s, repairOf(targets));
+  if (stage.state === 'blocked') throw new Error('blocked');
+  return stage.value;
+};
+
+const ids = (steps: readonly PlanStep[]): readonly string[] => steps.map(({ id }) => id);
+const doneBy = (...list: readonly string[]): Pick<Visit, 'done'> => ({
+  done: list.map((id) => ({ operation: id })),
+});
+const keys = (messages: readonly { readonly key: string }[]): readonly string[] =>
+  messages.map(({ key }) => key);
+
+const upToStack = [
+  'photograph',
+  'warn',
+  'shut',
+  'vent',
+  'to-removal',
+  'unplug',
+  'verify',
+  'cover-off',
+  'pin-out',
+  'slim-drive-off',
+  'piston-out',
+] as const;
+
+describe('a plan that opens the valve', () => {
+  const plan = planOf([replace('seal'), doing('look-in-bore')]);
+
+  test('records, passes the gate, shuts, opens, works, puts back in reverse, sweeps, restores and proves', () => {
+    expect(ids(plan.steps)).toEqual([
+      'photograph',
+      'gate',
+      'warn',
+      'shut',
+      'vent',
+      'to-removal',
+      'unplug',
+      'verify',
+      'cover-off',
+      'pin-out',
+      'broad-drive-off',
+      'slim-drive-off',
+      'piston-out',
+      'stack-out',
+      'look-in-bore',
+      'stack-out.back',
+      'piston-out.back',
+      'slim-drive-off.back',
+      'broad-drive-off.back',
+      'pin-out.back',
+      'cover-off.back',
+      'sweep',
+      'plug-in',
+      'home',
+      'set-program',
+      'stroke',
+      'open-water',
+      'leaks',
+      'run-steps',
+      'prove',
+    ]);
+  });
+
+  test('takes the quicker way to the pin and leaves the side plate on', () => {
+    expect(ids(plan.steps)).not.toContain('side-plate-off');
+  });
+
+  test('covers both bodies and says which operation goes with which', () => {
+    const drives = plan.steps.filter(({ id }) => id.endsWith('drive-off'));
+    expect(drives.map((step) => (step.kind === 'operation' ? step.when : undefined))).toEqual([
+      { size: ['broad'] },
+      { size: ['slim'] },
+    ]);
+    expect(keys(plan.says).filter((key) => key === 'plan.says.only-when')).toHaveLength(2);
+  });
+
+  test('counts the pieces out by the list of the family and in the other way round', () => {
+    const counts = plan.steps.flatMap((step) =>
+      'count' in step ? [step.count?.pieces.map(({ is }) => is)] : [],
+    );
+    expect(counts).toEqual([
+      ['plug', 'seal', 'spacer', 'seal', 'spacer', 'seal'],
+      ['seal', 'spacer', 'seal', 'spacer', 'seal', 'plug'],
+    ]);
+  });
+
+  test('puts new seals and spacers in, and the piston that came out', () => {
+    const puts = plan.steps.flatMap((step) => (step.kind === 'back' ? step.puts : []));
+    expect(puts).toContainEqual({ role: 'seal', as: 'new' });
+    expect(puts).toContainEqual({ role: 'spacer', as: 'new' });
+    expect(puts).toContainEqual({ role: 'piston', as: 'old' });
+  });
+
+  test('says what looks wrong but is right, where the stack goes in', () => {
+    const stack = plan.steps.find(({ id }) => id === 'stack-out.back');
+    expect(stack?.kind === 'back' ? stack.lookOvers : []).toEqual(['proud-plug']);
+  });
+
+  test('names the cautions in the order in which they are met', () => {
+    expect(plan.hazards).toEqual(['warned', 'pressure', 'mains', 'pressure-returns']);
+  });
+
+  test('sums what is still to do for the variant that takes longest, and the part of it with the water off', () => {
+    expect(plan.minutes).toBe(77);
+    expect(plan.outageMinutes).toBe(67);
+  });
+
+  test('says that one known bad seal means the stack', () => {
+    expect(keys(plan.says)).toContain('plan.says.whole-stack');
+  });
+});
+
+describe('a plan that does not need the water off', () => {
+  test('has no gate and no isolation', () => {
+    const plan = planOf([doing('break-bridge'), doing('regenerate')]);
+    expect(ids(plan.steps)).toEqual(['break-bridge', 'regenerate']);
+    expect(plan.outageMinutes).toBe(0);
+    expect(keys(plan.says)).toEqual(['plan.says.water-stays-on']);
+  });
+
+  test('for settings records and sets, and leaves power and piston alone', () => {
+    const family = tinyOperations({
+      faults: tinyOperations().faults.map((fault) =>
+        fault.repair.settings ? { ...fault, repair: { ...fault.repair, do: ['set-program'] } } : fault,
+      ),
+    });
+    expect(ids(planOf([{ kind: 'settings' }], {}, family).steps)).toEqual(['photograph', 'set-program']);
+  });
+});
+
+describe('jobs beside one another', () => {
+  test('work that needs no water off is done before it goes off, work on running water after it is back', () => {
+    const steps = ids(planOf([doing('clean-injector'), doing('break-bridge'), doing('flush-heater')]).steps);
+    expect(steps.indexOf('break-bridge')).toBeLessThan(steps.indexOf('shut'));
+    expect(steps.indexOf('gate')).toBeLessThan(steps.indexOf('break-bridge'));
+    expect(steps.indexOf('flush-heater')).toBeGreaterThan(steps.indexOf('open-water'));
+  });
+
+  test('the piston is not moved for a job that does not need it', () => {
+    expect(ids(planOf([doing('clean-injector')]).steps)).not.toContain('to-removal');
+  });
+});
+
+describe('what is done', () => {
+  test('is marked, and the plan goes on from there to the same end', () => {
+    const whole = planOf([replace('seal')]);
+    const half = planOf([replace('seal')], doneBy(...upToStack.slice(0, 6)));
+    expect(ids(half.steps)).toEqual(ids(whole.steps));
+    expect(half.steps.filter((step) => step.kind === 'operation' && step.done)).toHaveLength(6);
+    expect(half.state).toMatchObject({ water: 'off', pressure: 'none', power: 'off', piston: 'removal' });
+  });
+
+  test('goes back in even when the target has gone', () => {
+    const plan = planOf([], doneBy(...upToStack));
+    expect(ids(plan.steps).filter((id) => id.endsWith('.back'))).toEqual([
+      'piston-out.back',
+      'slim-drive-off.back',
+      'pin-out.back',
+      'cover-off.back',
+    ]);
+  });
+
+  test('counts as a second time after it was put back and something else is needed', () => {
+    const first = ids(planOf([doing('clean-injector')]).steps).filter((id) => id !== 'gate');
+    const again = planOf([doing('clean-injector'), replace('drain-control')], doneBy(...first));
+    const left = again.steps.filter((step) => step.kind !== 'gate' && !step.done);
+    expect(ids(left).slice(0, 6)).toEqual([
+      'warn#2',
+      'shut#2',
+      'vent#2',
+      'unplug#2',
+      'verify#2',
+      'drain-control-out',
+    ]);
+    expect(ids(left)).toContain('open-water#2');
+  });
+
+  test('is over when everything was done', () => {
+    const all = ids(planOf([doing('clean-injector')]).steps).filter((id) => id !== 'gate');
+    const plan = planOf([doing('clean-injector')], doneBy(...all));
+    expect(plan.steps.filter((step) => step.kind !== 'gate' && !step.done)).toEqual([]);
+    expect(plan.minutes).toBe(0);
+  });
+});
+
+describe('what is shut by an operation with a reverse of its own', () => {
+  const family = tinyOperations({
+    operations: [
+      operation('tap-shut', {
+        phase: 'isolate',
+        always: true,
+        makes: { water: 'off', pressure: 'none' },
+        back: back(1),
+      }),
+      operation('lid-off', { takesOut: ['lid'], back: back(1) }),
+      operation('plug-out', {
+        phase: 'isolate',
+        always: true,
+        after: [['lid-off']],
+        makes: { power: 'off' },
+        back: back(1),
+      }),
+      operation('motor-out', {
+        needs: { water: 'off', pressure: 'none', power: 'off' },
+        takesOut: ['motor'],
+        back: back(1),
+      }),
+    ],
+  });
+
+  test('is opened after the unit is closed, and the lid over the plug goes on last', () => {
+    expect(ids(planOf([replace('motor')], {}, family).steps)).toEqual([
+      'gate',
+      'lid-off',
+      'plug-out',
+      'tap-shut',
+      'motor-out',
+      'motor-out.back',
+      'sweep',
+      'tap-shut.back',
+      'plug-out.back',
+      'lid-off.back',
+    ]);
+  });
+});
+
+describe('a unit that may be hot', () => {
+  const cooling = [
+    operation('cool-down', {
+      phase: 'isolate',
+      makes: { temperature: 'cool' },
+      minutes: { hands: 1, waiting: 45 },
+    }),
+    operation('lid-off', { needs: { temperature: 'cool' }, takesOut: ['lid'], back: back(1) }),
+  ];
+  const stepsWith = (features: Family['features']) =>
+    ids(planOf([replace('lid')], {}, tinyOperations({ operations: cooling, features, never: [] })).steps);
+
+  test('cools before it is opened, and a cold one does not wait', () => {
+    const water = tinyOperations().features.filter(({ id }) => id === 'water');
+    expect(stepsWith(water).slice(0, 2)).toEqual(['cool-down', 'lid-off']);
+    expect(stepsWith([])[0]).toBe('lid-off');
+  });
+});
+
+describe('what stands in `apart`', () => {
+  test('is taken as done when it is shut already', () => {
+    const plan = planOf([doing('clean-injector')], { apart: { water: 'off', pressure: 'none' } });
+    const done = plan.steps.filter((step) => step.kind === 'operation' && step.done);
+    expect(ids(done)).toEqual(['shut', 'vent']);
+  });
+
+  test('outweighs what is written as done: water found on is shut again', () => {
+    const plan = planOf([doing('clean-injector')], {
+      ...doneBy('photograph', 'warn', 'shut', 'vent', 'unplug'),
+      apart: { water: 'on' },
+    });
+    expect(ids(plan.steps)).toContain('shut#2');
+    expect(ids(plan.steps)).toContain('vent#2');
+  });
+});
+
+describe('the count of the stack', () => {
+  const counted = (out: Record<string, number>, into?: Record<string, number>): Pick<Visit, 'done'> => ({
+    done: [
+      ...upToStack.map((id) => ({ operation: id })),
+      { operation: 'stack-out', counted: out },
+      ...(into === undefined ? [] : [{ operation: 'stack-out.back', counted: into }]),
+    ],
+  });
+  const right = { plug: 1, seal: 3, spacer: 2 };
+
+  test('that agrees lets the plan go on', () => {
+    const plan = planOf([replace('seal')], counted(right));
+    expect(plan.stopped).not.toMatchObject({ at: 'stack-out' });
+    const step = plan.steps.find(({ id }) => id === 'stack-out');
+    expect(step?.kind === 'operation' && step.count?.agrees).toBe(true);
+  });
+
+  test('a piece short stops the plan there and says where to look', () => {
+    const { stopped } = planOf([replace('seal')], counted({ ...right, spacer: 1 }));
+    expect(stopped).toMatchObject({
+      at: 'stack-out',
+      why: { key: 'plan.miscount.out-missing', values: { counted: 1, listed: 2 } },
+      mend: { key: 'plan.miscount-mend.out-missing' },
+    });
+  });
+
+  test('a piece too many says what it means', () => {
+    const { stopped } = planOf([replace('seal')], counted({ ...right, seal: 4 }));
+    expect(stopped?.why.key).toBe('plan.miscount.out-extra');
+  });
+
+  test('on the way in keeps the stack open until it agrees', () => {
+    const plan = planOf([replace('seal')], counted(right, { ...right, seal: 2 }));
+    expect(plan.stopped?.at).toBe('stack-out.back');
+    const step = plan.steps.find(({ id }) => id === 'stack-out.back');
+    expect(step?.kind === 'back' && step.done).toBe(false);
+  });
+
+  test('taken again and right, the plan goes on', () => {
+    const { done = [] } = counted({ ...right, seal: 2 });
+    const plan = planOf([replace('seal')], { done: [...done, { operation: 'stack-out', counted: right }] });
+    expect(plan.stopped?.at).not.toBe('stack-out');
+  });
+
+  test('that was never taken is said', () => {
+    const s = visitOf(doneBy(...upToStack, 'stack-out'));
+    const { issues } = stageOf(s, repairOf([replace('seal')]));
+    expect(issues.map(({ code }) => code)).toContain('not-counted');
+  });
+});
+
+describe('the gate', () => {
+  const asksOf = (s: Situation, repair: RepairPlan, known = true) => {
+    const stage = recognise(s, repair.targets, () => 0);
+    const recognition = stage.state === 'done' ? { ...stage.value, decided: known } : undefined;
+    const planned = finish(planWork(s, recognition, repair, sensibleSequencer));
+    const gate =
+      planned.state === 'done' ? planned.value.steps.find(({ kind }) => kind === 'gate') : undefined;
+    return gate?.kind === 'gate' ? gate : undefined;
+  };
+  const agreed = {
+    kit: ['kit-slim'],
+    tools: ['hook-slim', 'hook-broad'],
+    photographed: true,
+    priceAgreed: true,
+    outageAgreed: true,
+    wayBack: 'close it',
+  };
+  const seals = repairOf([replace('seal')], {
+    parts: [{ part: 'seal-slim', role: 'seal', count: 3, p: 1 }],
+  });
+  const unmet = (gate: Visit['gate'], repair = seals, known = true) =>
+    asksOf(visitOf(gate === undefined ? {} : { gate }), repair, known)
+      ?.asks.filter(({ met }) => !met)
+      .map(({ id }) => id);
+
+  test('asks for everything when nothing was agreed', () => {
+    expect(unmet(undefined, seals, false)).toEqual([
+      'variant',
+      'kit',
+      'tools',
+      'photographed',
+      'price',
+      'outage',
+      'way-back',
+    ]);
+  });
+
+  test('is passed when everything was compared and agreed', () => {
+    expect(unmet(agreed)).toEqual([]);
+    expect(asksOf(visitOf({ gate: agreed }), seals)?.passed).toBe(true);
+  });
+
+  test('does not pass a kit that is not of this valve', () => {
+    const wrong = [{ id: 'kit-broad', is: 'part', says: { key: 'plan.gate.kit-open' } }] as const;
+    expect(unmet(agreed, { ...seals, wrong })).toEqual(['kit']);
+  });
+
+  test('does not pass without the special tool of an operation in hand', () => {
+    expect(unmet({ ...agreed, tools: ['hook-broad'] })).toEqual(['tools']);
+  });
+
+  test('stops the plan once it is next, and not before', () => {
+    expect(planOf([replace('seal')]).stopped).toBeUndefined();
+    expect(planOf([replace('seal')], doneBy('photograph')).stopped?.at).toBe('gate');
+  });
+});
+
+describe('leaving it safe', () => {
+  test('takes nothing when nothing is off', () => {
+    const { leaveSafe } = planOf([replace('seal')]);
+    expect(leaveSafe).toMatchObject({ into: 'service', steps: [], minutes: 0 });
+  });
+
+  test('puts back as it was with a full stroke, power, home and water, and looks for leaks', () => {
+    const { leaveSafe } = planOf([replace('seal')], doneBy(...upToStack));
+    expect(leaveSafe.into).toBe('service');
+    expect(ids(leaveSafe.steps)).toEqual([
+      'piston-out.back',
+      'slim-drive-off.back',
+      'pin-out.back',
+      'cover-off.back',
+      'sweep',
+      'plug-in',
+      'home',
+      'set-program',
+      'stroke',
+      'open-water',
+      'leaks',
+    ]);
+  });
+
+  test('goes into bypass when a piece is missing, closed and without water, and the card says so', () => {
+    const { leaveSafe } = planOf([replace('seal')], {
+      done: [
+        ...upToStack.map((id) => ({ operation: id })),
+        { operation: 'stack-out', counted: { plug: 1, seal: 2, spacer: 2 } },
+      ],
+      site: { name: 'x', uses: ['boiler', 'food'] },
+    });
+    expect(leaveSafe.into).toBe('bypass');
+    expect(ids(leaveSafe.steps).at(-1)).toBe('sweep');
+    expect(ids(leaveSafe.steps)).not.toContain('stack-out.back');
+    expect(keys(leaveSafe.card)).toEqual([
+      'plan.leave.bypass',
+      'plan.leave.bypass-hard',
+      'plan.leave.bagged',
+      'plan.warn.boiler',
+      'plan.warn.food',
+    ]);
+  });
+
+  test('gives the old values of what was set anew', () => {
+    const found = { refill: quantity('time', 600), days: 7 };
+    const s = visitOf({ settings: { found, set: { refill: quantity('time', 960), days: 7 } } }, { found });
+    const stage = stageOf(s, repairOf([]));
+    expect(stage.state === 'done' ? keys(stage.value.leaveSafe.settings) : []).toEqual([
+      'plan.leave.setting',
+    ]);
+  });
+});
+
+describe('what hangs on the water', () => {
+  const issuesOf = (uses: NonNullable<Visit['site']['uses']>, targets: readonly Target[]) =>
+    stageOf(visitOf({ site: { name: 'x', uses } }), repairOf(targets)).issues.map(({ code }) => code);
+
+  test('raw water to a boiler and a shut outlet for fire water are said while both kinds are possible', () => {
+    expect(issuesOf(['boiler', 'fire'], [])).toEqual(['raw-pass-use', 'shut-outlet-use']);
+  });
+
+  test('a conversion to shut-outlet warns of fire water only', () => {
+    const convert: Target = { kind: 'convert', feature: 'regeneration', to: 'shut-outlet' };
+    expect(issuesOf(['boiler', 'fire'], [convert])).toEqual(['shut-outlet-use']);
+  });
+
+  test('people are warned where the water goes off', () => {
+    const plan = planOf([replace('seal')], { site: { name: 'x', uses: ['boiler'] } });
+    expect(keys(plan.says)).toContain('plan.warn.boiler');
+  });
+});
+
+describe('a make nobody has described', () => {
+  const family = tinyOperations({ operations: surroundings, stack: [], features: [], never: [] });
+  const s = visitOf({}, { family, described: false });
+  const stage = stageOf(s, repairOf([replace('seal')]));
+  const plan = stage.state === 'done' ? stage.value : undefined;
+
+  test('is made safe, passes the gate and is opened by the maker’s instructions', () => {
+    const steps = ids(plan?.steps ?? []);
+    expect(steps).toContain('gate');
+    expect(steps.indexOf('gate')).toBeLessThan(steps.indexOf('shut'));
+    expect(keys(plan?.says ?? [])).toContain('plan.says.maker');
+    expect(stage.issues).toEqual([]);
+  });
+
+  test('is not shut again once it was opened and is back in service', () => {
+    const all = ids(plan?.steps ?? []).filter((id) => id !== 'gate');
+    const after = stageOf(visitOf(doneBy(...all), { family, described: false }), repairOf([replace('seal')]));
+    const left = after.state === 'done' ? after.value.minutes : undefined;
+    expect(left).toBe(0);
+  });
+});
+
+describe('what a definition cannot do', () => {
+  test('a part that no operation takes out is said and left out', () => {
+    const { issues } = stageOf(visitOf({}), repairOf([replace('gasket')]));
+    expect(issues.map(({ code }) => code)).toEqual(['no-operation']);
+  });
+
+  test('a state that nothing makes is said with the operation that needs it', () => {
+    const family = tinyOperations({
+      operations: [operation('x', { needs: { power: 'off' }, takesOut: ['motor'], back: back(1) })],
+    });
+    const { issues } = stageOf(visitOf({}, { family }), repairOf([replace('motor')]));
+    expect(issues).toMatchObject([{ code: 'plan-need', message: { key: 'plan.need' } }]);
+  });
+});

@@ -1,0 +1,119 @@
+import { type Message, message } from '@brinewright/words';
+import type { Recognition } from '../recognition/recognition.ts';
+import type { RepairPlan } from '../repair/repair.ts';
+import type { Situation } from '../situation/situation.ts';
+import { done, type Gap, type Stage } from '../stage/stage.ts';
+import type { Work } from '../stage/work.ts';
+import { type Aims, aimsOf } from './aims.ts';
+import { forwardSteps } from './forward.ts';
+import { gateFor } from './gate.ts';
+import type { Later } from './later.ts';
+import { leaveSafeFrom } from './leave-safe.ts';
+import { type Needed, neededFor } from './needed.ts';
+import { planIssues } from './plan-issues.ts';
+import { type Present, presentOf } from './present.ts';
+import { type PutBackProblem, putBack } from './put-back.ts';
+import { type Scope, scopeOf } from './scope.ts';
+import type { Sequencer } from './sequencer.ts';
+import { isShut } from './state.ts';
+import { miscountIn, stoppedAt } from './stopped.ts';
+import { changesOf, hazardsOf, minutesOf, outageMinutes } from './totals.ts';
+import { outletIssues, warnings } from './uses.ts';
+import { whenSaid } from './when-said.ts';
+import type { GateStep, PlanStep, WorkPlan } from './work-plan.ts';
+
+/**
+ * The plan of the work from where it stands: record, the gate, what shuts the water, what has to come off and no
+ * more, the work, everything back in reverse, the sweep, water and power again, proof. It covers all variants that
+ * remain, marks what is done, and carries a way to leave the unit safe from this very moment.
+ *
+ * Never blocked: without targets it still says how to put back what is off.
+ * Cost: order is exact up to twelve operations at a time, beyond that the sequencer's best.
+ */
+export function* planWork(
+  s: Situation,
+  recognition: Recognition | undefined,
+  repair: RepairPlan,
+  sequencer: Sequencer,
+): Work<Stage<WorkPlan>> {
+  const scope = scopeOf(s, recognition, repair.targets);
+  const aims = aimsOf(repair, scope);
+  const present = presentOf(s, scope, aims.newRoles);
+  const needed = neededFor(aims.ways, scope, present, { forced: isForced(s, aims, present) });
+  const { ungated, later } = yield* stepsFor({ scope, aims, present, needed }, sequencer);
+  const outage = outageMinutes(ungated, present.state, scope);
+  const gated = { s, scope, recognition, repair, steps: ungated, outageMinutes: outage };
+  const steps = needed.shuts ? withGate(ungated, gateFor(gated)) : ungated;
+  const miscount = miscountIn(steps);
+  const stopped = stoppedAt(steps, miscount);
+  const plan: WorkPlan = {
+    steps,
+    minutes: minutesOf(steps, scope),
+    outageMinutes: outage,
+    changes: changesOf(steps, scope),
+    ...(stopped === undefined ? {} : { stopped }),
+    hazards: hazardsOf(steps),
+    state: present.state,
+    leaveSafe: yield* leaveSafeFrom(s, scope, present, miscount?.operation, sequencer),
+    says: [...saysOf(s, aims, needed.shuts, steps), ...whenSaid(scope, steps)],
+  };
+  const issues = planIssues(s, plan, { aims, later, scope });
+  const outlet = outletIssues(s, recognition, repair.targets);
+  return done(plan, { gaps: gapsOf(repair), issues: [...issues, ...outlet] });
+}
+
+type Parts = {
+  readonly scope: Scope;
+  readonly aims: Aims;
+  readonly present: Present;
+  readonly needed: Needed;
+};
+
+/** What was done, what is ahead and what brings the unit back, without the gate. */
+function* stepsFor(
+  { scope, aims, present, needed }: Parts,
+  sequencer: Sequencer,
+): Work<{ readonly ungated: readonly PlanStep[]; readonly later: Later }> {
+  const ahead = yield* forwardSteps(scope, present, needed, sequencer);
+  const problem: PutBackProblem = {
+    scope,
+    present,
+    off: [...present.off, ...ahead.off],
+    state: ahead.state,
+    ahead: ahead.steps.map(({ operation }) => operation),
+    asked: ahead.asked,
+    newRoles: aims.newRoles,
+    shuts: needed.shuts,
+    extent: 'all',
+  };
+  const { steps, later } = yield* putBack(problem, sequencer);
+  return { ungated: [...present.steps, ...ahead.steps, ...steps], later };
+}
+
+/** A make nobody described: a part that no operation reaches is got at by the maker's instructions, water off first. */
+const isForced = (s: Situation, { unreached }: Aims, present: Present): boolean =>
+  !s.described &&
+  unreached.some(({ kind }) => kind === 'replace') &&
+  (!present.wasShut || isShut(present.state));
+
+/** After the last thing recorded, before anything shuts the water. */
+const withGate = (steps: readonly PlanStep[], gate: GateStep): readonly PlanStep[] => {
+  const shutting = steps.findIndex((step) => step.kind === 'operation' && isShut(step.operation.makes));
+  const before = shutting < 0 ? steps : steps.slice(0, shutting);
+  const recorded = before.findLastIndex(
+    (step) => step.kind === 'operation' && step.operation.phase === 'record',
+  );
+  return steps.toSpliced(recorded + 1, 0, gate);
+};
+
+const saysOf = (s: Situation, aims: Aims, shuts: boolean, steps: readonly PlanStep[]): readonly Message[] => [
+  ...(s.described ? [] : [message('plan.says.maker')]),
+  ...(aims.wholeStack ? [message('plan.says.whole-stack')] : []),
+  ...(steps.length > 0 && !shuts ? [message('plan.says.water-stays-on')] : []),
+  ...(shuts ? warnings(s) : []),
+];
+
+const gapsOf = (repair: RepairPlan): readonly Gap[] =>
+  repair.targets.length > 0
+    ? []
+    : [{ needs: ['readings'], message: message('plan.gap.targets'), settles: ['plan'] }];

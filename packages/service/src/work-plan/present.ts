@@ -1,0 +1,167 @@
+import type { Operation, WorkState } from '@brinewright/equipment';
+import type { Situation } from '../situation/situation.ts';
+import type { OperationDone } from '../visit/schema.ts';
+import { noteApart } from './apart.ts';
+import { backId, instanceId, isLater, isReversible, opensUp, spokenOf, sweepId } from './operation-kinds.ts';
+import { backStep, type Off, operationStep } from './plan-steps.ts';
+import type { Scope } from './scope.ts';
+import { miscount, stackCount } from './stack-count.ts';
+import { atWork, changed, reverse } from './state.ts';
+import type { PlanStep, StackCount } from './work-plan.ts';
+
+/** Where the work stands: what was done, in its order, and what is off. */
+export type Present = {
+  readonly steps: readonly PlanStep[];
+  readonly state: WorkState;
+  readonly off: readonly Off[];
+  readonly done: ReadonlySet<string>;
+  /** Preparation done since the water last went off. */
+  readonly prepared: ReadonlySet<string>;
+  /** Restoring and proving done since anything was last opened. */
+  readonly restored: ReadonlySet<string>;
+  /** The water has been off on this visit. */
+  readonly wasShut: boolean;
+  readonly swept: boolean;
+  readonly times: ReadonlyMap<string, number>;
+  /** Counts taken on the way in that do not agree: the pieces have to come out again. */
+  readonly countedIn: ReadonlyMap<string, StackCount>;
+};
+
+export type Draft = {
+  steps: PlanStep[];
+  state: WorkState;
+  off: Off[];
+  readonly done: Set<string>;
+  readonly prepared: Set<string>;
+  readonly restored: Set<string>;
+  wasShut: boolean;
+  swept: boolean;
+  readonly times: Map<string, number>;
+  readonly countedIn: Map<string, StackCount>;
+};
+
+/** Reads `visit.done` in its order, then what stands in `visit.apart`. */
+export const presentOf = (s: Situation, scope: Scope, newRoles: ReadonlySet<string> = new Set()): Present => {
+  const draft: Draft = {
+    steps: [],
+    state: startState(s, scope),
+    off: [],
+    done: new Set(),
+    prepared: new Set(),
+    restored: new Set(),
+    wasShut: false,
+    swept: false,
+    times: new Map(),
+    countedIn: new Map(),
+  };
+  const known = new Map(scope.family.operations.map((operation) => [operation.id, operation]));
+  for (const entry of s.visit.done ?? []) {
+    const { operation: id, back } = spokenOf(entry.operation);
+    const operation = known.get(id);
+    if (operation === undefined) noteSweep(draft, id);
+    else if (back) noteBack(draft, scope, operation, entry, newRoles);
+    else noteDone(draft, scope, operation, entry);
+  }
+  noteApart(draft, s, scope);
+  return draft;
+};
+
+/** Scalding water has to cool first: a hot unit, or water that may come warmer than 40 °C. */
+const startState = (s: Situation, scope: Scope): WorkState => {
+  const hot = scope.classes.some(({ variant }) => variant.water === 'hot');
+  const kelvin = s.figures['situation.temperature.warmest']?.quantity.si ?? 0;
+  return hot || kelvin > 313.15 ? atWork : { ...atWork, temperature: 'cool' };
+};
+
+const noteSweep = (draft: Draft, id: string): void => {
+  if (id !== sweepId || draft.swept) return;
+  draft.steps.push({ kind: 'sweep', id: sweepId, done: true });
+  draft.swept = true;
+};
+
+const noteDone = (draft: Draft, scope: Scope, operation: Operation, entry: OperationDone): void => {
+  const count = countOf(scope, operation, 'out', entry);
+  if (!isAgain(draft, operation)) {
+    recount(draft, lastId(draft, operation), count);
+    return;
+  }
+  begin(draft, scope, operation, count);
+};
+
+/** A second entry about the same act is a recount; one after it was put back or shut anew is another act. */
+const isAgain = (draft: Draft, operation: Operation): boolean => {
+  if (!draft.done.has(operation.id)) return true;
+  if (isLater(operation)) return !draft.restored.has(operation.id);
+  if (isReversible(operation)) return !draft.off.some((off) => off.operation === operation);
+  return operation.phase === 'isolate' && !draft.prepared.has(operation.id);
+};
+
+const begin = (draft: Draft, scope: Scope, operation: Operation, count: StackCount | undefined): void => {
+  const times = (draft.times.get(operation.id) ?? 0) + 1;
+  const stepId = instanceId(operation.id, times);
+  const before = draft.state;
+  draft.times.set(operation.id, times);
+  draft.done.add(operation.id);
+  draft.steps.push(operationStep(scope, operation, stepId, miscount('out', count) === undefined, count));
+  move(draft, operation.makes);
+  if (isLater(operation)) draft.restored.add(operation.id);
+  else noteForward(draft, operation);
+  if (isReversible(operation)) draft.off.push({ stepId, operation, before });
+};
+
+const noteForward = (draft: Draft, operation: Operation): void => {
+  if (!opensUp(operation)) return;
+  draft.restored.clear();
+  draft.swept = false;
+  draft.steps = draft.steps.filter(({ kind }) => kind !== 'sweep');
+  if (operation.phase === 'isolate') draft.prepared.add(operation.id);
+};
+
+const move = (draft: Draft, makes: WorkState): void => {
+  draft.state = changed(draft.state, makes);
+  if (makes.water === 'off') draft.wasShut = true;
+  if (makes.water === 'on') draft.prepared.clear();
+};
+
+const noteBack = (
+  draft: Draft,
+  scope: Scope,
+  operation: Operation,
+  entry: OperationDone,
+  newRoles: ReadonlySet<string>,
+): void => {
+  const count = countOf(scope, operation, 'in', entry);
+  const off = draft.off.find((item) => item.operation === operation);
+  if (off === undefined) {
+    recount(draft, backId(lastId(draft, operation)), count);
+    return;
+  }
+  if (count !== undefined && miscount('in', count) !== undefined) {
+    draft.countedIn.set(operation.id, count);
+    return;
+  }
+  draft.countedIn.delete(operation.id);
+  draft.off = draft.off.filter((item) => item !== off);
+  draft.steps.push(backStep(scope, off, true, newRoles, count));
+  move(draft, reverse(operation.makes, off.before));
+};
+
+const countOf = (
+  scope: Scope,
+  operation: Operation,
+  direction: 'out' | 'in',
+  entry: OperationDone,
+): StackCount | undefined =>
+  operation.counts === 'stack' ? stackCount(scope.family, direction, entry.counted) : undefined;
+
+const lastId = (draft: Draft, operation: Operation): string =>
+  instanceId(operation.id, draft.times.get(operation.id) ?? 1);
+
+/** The later count stands; one without figures leaves the earlier as it is. */
+const recount = (draft: Draft, stepId: string, count: StackCount | undefined): void => {
+  if (count?.counted === undefined) return;
+  draft.steps = draft.steps.map((step) => {
+    if (step.id !== stepId || step.kind === 'gate' || step.kind === 'sweep') return step;
+    return { ...step, count, done: count.agrees !== false };
+  });
+};

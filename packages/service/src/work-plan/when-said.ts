@@ -1,0 +1,28 @@
+import type { Family, Fits } from '@brinewright/equipment';
+import { type Message, type MessageValue, message, type Text } from '@brinewright/words';
+import { listed } from './gate.ts';
+import type { Scope } from './scope.ts';
+import type { PlanStep } from './work-plan.ts';
+
+/** Which operations only some of the remaining variants have, gathered by what they go with. */
+export const whenSaid = ({ family }: Scope, steps: readonly PlanStep[]): readonly Message[] => {
+  const groups = new Map<string, { readonly fits: Fits; readonly orders: readonly Text[] }>();
+  for (const step of steps) {
+    if (step.kind !== 'operation' || step.when === undefined) continue;
+    const key = JSON.stringify(step.when);
+    const orders = groups.get(key)?.orders ?? [];
+    groups.set(key, { fits: step.when, orders: [...orders, step.operation.order] });
+  }
+  return [...groups.values()].map(({ fits, orders }) =>
+    message('plan.says.only-when', { when: fitsSaid(family, fits), orders: listed(orders) }),
+  );
+};
+
+const fitsSaid = (family: Family, fits: Fits): MessageValue =>
+  listed(
+    Object.entries(fits).map(([id, allowed]) => {
+      const feature = family.features.find((one) => one.id === id);
+      const values = allowed.map((value) => feature?.values.find((one) => one.id === value)?.title ?? value);
+      return message('plan.says.feature', { feature: feature?.title ?? id, values: listed(values) });
+    }),
+  );
