@@ -1,1 +1,17 @@
-export {};
+export { derivation, figure } from './documents/derivation.ts';
+export { report } from './documents/report.ts';
+export { type Citations, openSheet, type PaperOptions, type Sheet } from './documents/sheet.ts';
+export { leaveSafeCard, workSheet } from './documents/work-sheet.ts';
+export { backwashWindow, type FlowWindow } from './drawings/backwash-window.ts';
+export { type Bed, bedDrawing, type Rise } from './drawings/bed.ts';
+export type { BoreDrawing } from './drawings/cutaway/bore-drawing.ts';
+export { type CutawayOptions, cutaway } from './drawings/cutaway/cutaway.ts';
+export { boreDrawing } from './drawings/cutaway/from-definition.ts';
+export type { BrineStep } from './drawings/cutaway/waters.ts';
+export type { Drawing, DrawingOptions } from './drawings/drawing.ts';
+export { type Odds, oddsBars } from './drawings/odds-bars.ts';
+export { type Stack, stackList } from './drawings/stack-list.ts';
+export { type TimelineStep, timeline } from './drawings/timeline.ts';
+export { type Tolerance, toleranceLine } from './drawings/tolerance-line.ts';
+export { drawingCss, standaloneCss } from './theme/drawing-css.ts';
+export { tokenCss } from './theme/tokens.ts';

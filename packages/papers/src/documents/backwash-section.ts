@@ -1,0 +1,80 @@
+import type { BackwashWindow } from '@brinewright/service';
+import { backwashWindow, type FlowWindow } from '../drawings/backwash-window.ts';
+import { bedDrawing, type Rise } from '../drawings/bed.ts';
+import type { Content, Markup } from '../markup/element.ts';
+import { classed, html } from '../markup/html.ts';
+import { capital } from '../say.ts';
+import { figure } from './derivation.ts';
+import { isLength, quantityAt } from './figure-values.ts';
+import { bullets, pictured, section, sentences } from './parts.ts';
+import { type Sheet, widths } from './sheet.ts';
+
+const windowFlows = (sheet: Sheet, window: BackwashWindow): FlowWindow | undefined => {
+  const [floor, ceiling] = [quantityAt(sheet, window.floor), quantityAt(sheet, window.ceiling)];
+  if (floor === undefined || ceiling === undefined) return undefined;
+  const aim = window.state === 'open' ? quantityAt(sheet, window.aim) : undefined;
+  const fitted = window.state === 'open' ? quantityAt(sheet, window.fitted) : undefined;
+  return {
+    floor,
+    ceiling,
+    ...(aim === undefined ? {} : { aim }),
+    ...(fitted === undefined ? {} : { fitted }),
+  };
+};
+
+const emptyWindow = (sheet: Sheet, window: BackwashWindow): Content =>
+  window.state === 'open'
+    ? undefined
+    : classed(
+        'div',
+        'missing',
+        sentences(sheet, [window.why]),
+        bullets(window.choices.map((choice) => capital(sheet.say(choice)))),
+      );
+
+const risesIn = (sheet: Sheet, depth: number): readonly Rise[] =>
+  ['coldest', 'warmest'].flatMap((season) => {
+    const temperature = quantityAt(sheet, `situation.temperature.${season}`);
+    const expansion = quantityAt(sheet, `program.backwash.expansion.${season}`);
+    if (temperature?.kind !== 'temperature' || expansion === undefined) return [];
+    return [
+      {
+        temperature: { kind: 'temperature', si: temperature.si },
+        height: { kind: 'length', si: depth * (1 + expansion.si) },
+      },
+    ];
+  });
+
+const bedPicture = (sheet: Sheet): Content => {
+  const [diameter, depth, free] = [
+    'situation.tank.diameter',
+    'situation.bed.depth',
+    'situation.bed.free',
+  ].map((id) => quantityAt(sheet, id));
+  if (!isLength(diameter) || !isLength(depth) || !isLength(free)) return undefined;
+  const bed = { diameter, depth, free, rises: risesIn(sheet, depth.si) };
+  return pictured(sheet, 'bed', (options) => bedDrawing(bed, options), widths.half);
+};
+
+export const backwashSection = (sheet: Sheet): Markup | undefined => {
+  const { program } = sheet.assessment.stages;
+  const window = program.state === 'done' ? program.value.window : undefined;
+  const flows = window === undefined ? undefined : windowFlows(sheet, window);
+  if (window === undefined || flows === undefined) return undefined;
+  const edges = [
+    [sheet.word('papers.backwash.floor'), window.floor],
+    [sheet.word('papers.backwash.ceiling'), window.ceiling],
+  ] as const;
+  return section(
+    sheet.word('papers.backwash'),
+    'two',
+    html(
+      'div',
+      {},
+      pictured(sheet, 'window', (options) => backwashWindow(flows, options), widths.half),
+      edges.map(([label, id]) => html('div', { class: 'pair' }, html('span', {}, label), figure(sheet, id))),
+      emptyWindow(sheet, window),
+    ),
+    html('div', {}, bedPicture(sheet)),
+  );
+};

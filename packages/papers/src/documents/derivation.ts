@@ -1,0 +1,188 @@
+import type { Figure, FigureId } from '@brinewright/service';
+import { formatQuantity, type MessageKey } from '@brinewright/words';
+import { uncertainty } from '../drawings/tolerance-line.ts';
+import type { Content, Markup } from '../markup/element.ts';
+import { classed, html } from '../markup/html.ts';
+import { capital, wordFor } from '../say.ts';
+import type { Sheet } from './sheet.ts';
+
+const kebab = (name: string): string => name.replace(/[A-Z]/gu, (letter) => `-${letter.toLowerCase()}`);
+
+const anchor = (id: FigureId): string => `f-${id.replace(/[^a-z0-9.-]/giu, '_')}`;
+
+const find = ({ assessment }: Sheet, id: FigureId): Figure | undefined =>
+  Object.hasOwn(assessment.figures, id) ? assessment.figures[id] : undefined;
+
+/** Beds are sold by the cubic foot; every other volume of water by the gallon. */
+const unitFor = ({ reader }: Sheet, { id }: Figure): string | undefined =>
+  id === 'situation.bed.volume' && reader.system === 'us' ? 'ft3' : undefined;
+
+const shownValue = (sheet: Sheet, figure: Figure): string =>
+  formatQuantity(figure.quantity, { ...sheet.reader, unit: unitFor(sheet, figure) }).text;
+
+/** A figure as plain text, or a dash where it could not be computed. */
+export const figureText = (sheet: Sheet, id: FigureId | undefined): string => {
+  const figure = id === undefined ? undefined : find(sheet, id);
+  return figure === undefined ? '–' : shownValue(sheet, figure);
+};
+
+/** What a figure is called: by its own word, by where it is shown, by the equation that gives it, else by its id. */
+const nameOf = (sheet: Sheet, figure: Figure): string => {
+  const own = wordFor(`figure.${figure.id}`);
+  if (own !== undefined) return sheet.say(own);
+  if (figure.by.kind === 'definition' && figure.by.title !== undefined) return sheet.text(figure.by.title);
+  const equation = figure.by.kind === 'equation' ? wordFor(`equation.${figure.by.key}`) : undefined;
+  return sheet.labels.get(figure.id) ?? (equation === undefined ? figure.id : sheet.say(equation));
+};
+
+const how: Readonly<Record<'measured' | 'read' | 'told' | 'assumed', MessageKey>> = {
+  measured: 'papers.how.measured',
+  read: 'papers.how.read',
+  told: 'papers.how.told',
+  assumed: 'papers.how.assumed',
+};
+
+/** How it was come by: the formula in words, the rule of a choice, or how it is known. */
+const formulaOf = (sheet: Sheet, { by }: Figure): string => {
+  switch (by.kind) {
+    case 'given':
+      return sheet.word(how[by.how]);
+    case 'definition':
+      return sheet.word('papers.how.definition', { of: by.of });
+    case 'choice': {
+      const rule = wordFor(`derivation.rule.${by.rule}`);
+      return rule === undefined ? by.rule : capital(sheet.say(rule));
+    }
+    case 'equation': {
+      const formula = wordFor(`formula.${by.key}`);
+      return formula === undefined ? by.key : capital(sheet.say(formula));
+    }
+  }
+};
+
+const byName = (a: readonly [string, string], b: readonly [string, string]): number =>
+  a[0] < b[0] ? -1 : a[0] > b[0] ? 1 : 0;
+
+const inputLabel = (sheet: Sheet, name: string, input: Figure): string => {
+  const symbol = wordFor(`symbol.${kebab(name)}`);
+  return capital(symbol === undefined ? nameOf(sheet, input) : sheet.say(symbol));
+};
+
+const inputRow = (sheet: Sheet, name: string, id: FigureId): Markup | undefined => {
+  const input = find(sheet, id);
+  if (input === undefined) return undefined;
+  const label = inputLabel(sheet, name, input);
+  return html(
+    'tr',
+    {},
+    html('td', {}, html('a', { href: `#${anchor(id)}` }, label)),
+    html('td', { class: 'num' }, shownValue(sheet, input)),
+  );
+};
+
+const sourceOf = (sheet: Sheet, { source }: Figure): string => {
+  if (source === 'common-practice') return sheet.word('papers.source.common-practice');
+  const known = Object.hasOwn(sheet.sources, source) ? sheet.sources[source] : undefined;
+  return sheet.word('papers.source.named', { source: known?.cite ?? source });
+};
+
+const spread = (sheet: Sheet, { quantity, u }: Figure): string | undefined =>
+  u === undefined || u === 0 || quantity.kind === 'temperature'
+    ? undefined
+    : sheet.word('papers.derivation.uncertainty', { u: uncertainty(quantity, u, sheet.reader) });
+
+const paragraph = (words: string | undefined, of?: string): Markup | undefined =>
+  words === undefined ? undefined : html('p', { class: of }, words);
+
+/** The way to one figure: formula in words, inputs with units, result, source, and where it leaves its range. */
+const wayTo = (sheet: Sheet, figure: Figure): Content => {
+  const inputs = Object.entries(figure.inputs).toSorted(byName);
+  const rows = inputs.map(([name, id]) => inputRow(sheet, name, id));
+  return [
+    paragraph(nameOf(sheet, figure), 'strong'),
+    paragraph(formulaOf(sheet, figure)),
+    inputs.length === 0 ? undefined : html('table', {}, html('tbody', {}, rows)),
+    paragraph(`= ${shownValue(sheet, figure)}`, 'result'),
+    paragraph(spread(sheet, figure), 'second'),
+    paragraph(sourceOf(sheet, figure), 'second'),
+    figure.issues.map((issue) => paragraph(sheet.say(issue.message), 'out-of-range')),
+  ];
+};
+
+const label = (sheet: Sheet, id: FigureId, name: string | undefined): void => {
+  if (name !== undefined && !sheet.labels.has(id)) sheet.labels.set(id, name);
+};
+
+/** A shown figure that opens in place, one at a time, to where it comes from. `name` is what it is called there. */
+export const figure = (sheet: Sheet, id: FigureId | undefined, name?: string, of?: string): Markup => {
+  const found = id === undefined ? undefined : find(sheet, id);
+  if (found === undefined) return html('span', { class: of }, '–');
+  sheet.shown.push(found.id);
+  label(sheet, found.id, name);
+  return html(
+    'details',
+    { class: of === undefined ? 'figure' : `figure ${of}`, name: 'figure' },
+    html('summary', {}, shownValue(sheet, found)),
+    classed('div', 'why', wayTo(sheet, found)),
+  );
+};
+
+/** The derivation of one figure by itself. */
+export const derivation = (sheet: Sheet, id: FigureId): Markup => {
+  const found = find(sheet, id);
+  return classed('div', 'why', found === undefined ? undefined : wayTo(sheet, found));
+};
+
+/** Everything the shown figures rest on, each once, in the order met. */
+const reachable = (sheet: Sheet): readonly Figure[] => {
+  const ids = [...new Set(sheet.shown)];
+  for (const id of ids)
+    for (const [, input] of Object.entries(find(sheet, id)?.inputs ?? {}).toSorted(byName))
+      if (!ids.includes(input)) ids.push(input);
+  return ids.map((id) => find(sheet, id)).filter((one) => one !== undefined);
+};
+
+/** Inputs without a word of their own are called what the equation that takes them calls them. */
+const nameInputs = (sheet: Sheet, figures: readonly Figure[]): void => {
+  for (const { inputs } of figures)
+    for (const [name, id] of Object.entries(inputs).toSorted(byName)) {
+      const symbol = wordFor(`symbol.${kebab(name)}`);
+      label(sheet, id, symbol === undefined ? undefined : capital(sheet.say(symbol)));
+    }
+};
+
+export const derivations = (sheet: Sheet): Markup => {
+  const figures = reachable(sheet);
+  nameInputs(sheet, figures);
+  return classed(
+    'section',
+    'derivations',
+    html('h2', {}, sheet.word('papers.derivations')),
+    html('p', { class: 'second' }, sheet.word('papers.derivations.how')),
+    figures.map((one) =>
+      html(
+        'details',
+        { class: 'entry' },
+        html('summary', { id: anchor(one.id) }, nameOf(sheet, one), html('b', {}, shownValue(sheet, one))),
+        classed('div', 'why', wayTo(sheet, one)),
+      ),
+    ),
+  );
+};
+
+/** The sources that the shown figures rest on, each once; those without one are named as such. */
+export const sourceList = (sheet: Sheet): Markup => {
+  const used = [...new Set(reachable(sheet).map((one) => sourceOf(sheet, one)))].toSorted((a, b) =>
+    a < b ? -1 : 1,
+  );
+  return classed(
+    'section',
+    'sources',
+    html('h2', {}, sheet.word('papers.sources')),
+    html(
+      'ul',
+      {},
+      used.map((source) => html('li', {}, source)),
+    ),
+  );
+};

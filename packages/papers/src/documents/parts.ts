@@ -1,0 +1,113 @@
+import type { Gap, Stage } from '@brinewright/service';
+import type { Message } from '@brinewright/words';
+import type { Drawing, DrawingOptions } from '../drawings/drawing.ts';
+import type { Content, Markup } from '../markup/element.ts';
+import { classed, html } from '../markup/html.ts';
+import { drawingOptions, type Sheet, widths } from './sheet.ts';
+
+export const section = (title: string, of: string | undefined, ...content: readonly Content[]): Markup =>
+  html('section', { class: of }, html('h2', {}, title), content);
+
+export const sentences = (sheet: Sheet, messages: readonly Message[], of?: string): Markup | undefined =>
+  messages.length === 0
+    ? undefined
+    : html(
+        'div',
+        { class: of },
+        messages.map((one) => html('p', {}, sheet.say(one))),
+      );
+
+export const bullets = (lines: readonly Content[], of?: string): Markup | undefined =>
+  lines.length === 0
+    ? undefined
+    : html(
+        'ul',
+        { class: of },
+        lines.map((line) => html('li', {}, line)),
+      );
+
+export type Column = { readonly title: string; readonly num?: boolean };
+
+const cell = (name: 'td' | 'th', column: Column | undefined, content: Content): Markup =>
+  html(
+    name,
+    { class: column?.num === true ? 'num' : undefined, scope: name === 'th' ? 'col' : undefined },
+    content,
+  );
+
+export type Row = {
+  readonly cells: readonly Content[];
+  readonly of?: string | undefined /** A line beneath, across the table. */;
+  readonly under?: Content;
+};
+
+/** A ruled table; its first cell in a row names the row. */
+export const table = (columns: readonly Column[], rows: readonly Row[], of?: string): Markup =>
+  html(
+    'table',
+    { class: of },
+    html(
+      'thead',
+      {},
+      html(
+        'tr',
+        {},
+        columns.map((column) => cell('th', column, column.title)),
+      ),
+    ),
+    html(
+      'tbody',
+      {},
+      rows.map(({ cells, of: kind, under }) => [
+        html(
+          'tr',
+          { class: under === undefined ? kind : `${kind ?? ''} with-under`.trim() },
+          cells.map((content, index) => cell('td', columns[index], content)),
+        ),
+        under === undefined
+          ? undefined
+          : html('tr', { class: 'under' }, html('td', { colspan: columns.length }, under)),
+      ]),
+    ),
+  );
+
+/** A stage that lacks something says what, and never shows a blank. */
+export const missing = (sheet: Sheet, gaps: readonly Gap[]): Markup =>
+  classed(
+    'div',
+    'missing',
+    html('p', { class: 'strong' }, sheet.word('papers.missing')),
+    bullets(
+      gaps.length === 0 ? [sheet.word('papers.missing.unknown')] : gaps.map((gap) => sheet.say(gap.message)),
+    ),
+  );
+
+/** The section of a stage: its content once it is done, what it lacks while it is blocked. */
+export const staged = <T>(sheet: Sheet, stage: Stage<T>, show: (value: T) => Content): Content =>
+  stage.state === 'done' ? show(stage.value) : missing(sheet, stage.gaps);
+
+const inWords = (sheet: Sheet, twin: readonly Message[]): Markup =>
+  html(
+    'details',
+    { class: 'twin' },
+    html('summary', {}, sheet.word('papers.in-words')),
+    bullets(twin.map((one) => sheet.say(one))),
+  );
+
+/** A drawing at both widths, with what it shows in words beneath. */
+export const pictured = (
+  sheet: Sheet,
+  id: string,
+  draw: (options: DrawingOptions) => Drawing,
+  wide: number = widths.wide,
+): Markup => {
+  const large = draw(drawingOptions(sheet, wide, `${id}-w`));
+  const small = draw(drawingOptions(sheet, widths.narrow, `${id}-n`));
+  return html(
+    'figure',
+    {},
+    classed('div', 'wide', large.svg),
+    classed('div', 'narrow', small.svg),
+    inWords(sheet, large.twin),
+  );
+};
