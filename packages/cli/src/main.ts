@@ -1,1 +1,13 @@
-export {};
+import { readFileSync, writeFileSync } from 'node:fs';
+import { run } from './run.ts';
+
+process.exitCode = await run(process.argv.slice(2), {
+  out: (text) => void process.stdout.write(text),
+  err: (text) => void process.stderr.write(text),
+  cwd: process.env.INIT_CWD ?? process.cwd(),
+  env: process.env,
+  readText: (path) => readFileSync(path, 'utf8'),
+  readBase64: (path) => readFileSync(path, 'base64'),
+  writeText: (path, text) => writeFileSync(path, text),
+  now: () => new Date().toISOString(),
+});

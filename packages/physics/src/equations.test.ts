@@ -29,6 +29,7 @@ const typical: Partial<Record<QuantityKind, number>> = {
   capacity: 1000,
   exchange: 50,
   'salt-efficiency': 8,
+  'hardness-per-metal': 1368,
   'water-per-exchange': 0.008,
   'mass-fraction': 0.15,
   salometer: 0.5,

@@ -154,6 +154,7 @@ export { rinseTime, rinseVolume } from './regeneration/rinse.ts';
 export { saltDose, saltEfficiency, saltMass, theoreticalSalt } from './regeneration/salt.ts';
 export { bedDepth, expansionAtFreeHeight, flowForUpflow } from './settings/bed-depth.ts';
 export { airGapNeeded, costDifference, runningCost, yearlyDifference } from './settings/cost.ts';
+export { equivalentDose, potassiumDose, potassiumEquivalence } from './settings/potassium.ts';
 export { averageUse, bedVolumesThrough, brineStepTime, rinseLeft, useOverTime } from './settings/times.ts';
 export { flowLimits, volumeLimits } from './settings/tolerance.ts';
 export { bracketedRoot } from './solve/bracketed-root.ts';

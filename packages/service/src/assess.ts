@@ -16,7 +16,7 @@ import type { Stage, StageName } from './stage/stage.ts';
 import { type Effort, finish, type Progress } from './stage/work.ts';
 import type { Visit } from './visit/schema.ts';
 import { accessFrom } from './work-plan/access.ts';
-import { planWork } from './work-plan/plan-work.ts';
+import { planWithWayIn } from './work-plan/if-opened.ts';
 import { sensibleSequencer } from './work-plan/sensible-sequencer.ts';
 
 /** Name and version of what computed an assessment; stored with papers. */
@@ -49,7 +49,7 @@ export function* assessing(
   if (situation.state === 'blocked') return assessment(equipment, options, undefined, waiting(situation));
 
   const s = situation.value;
-  const same = [s.family.id, equipment.digest, s.subject] as const;
+  const same = [s.family.id, equipment.digest, s.subject, s.visit.conditioners.indexOf(s.subject)] as const;
   const { belief } = believe(s);
   const diagnosis = remember(memo, 'diagnosis', [same, readBy(s), belief], () =>
     finish(diagnose(s, belief, statedOdds, accessFrom(s))),
@@ -57,27 +57,28 @@ export function* assessing(
   yield { stage: 'diagnosis', value: diagnosis };
   const found = settled(diagnosis);
   const targets = targetsOf(s, found);
-  const recognition = remember(memo, 'recognition', [same, s.answers, s.visit.done, targets], () =>
+  const recognition = remember(memo, 'recognition', [same, s.visit.answers, reachedBy(s), targets], () =>
     recognise(s, targets, accessFrom(s)),
   );
   yield { stage: 'recognition', value: recognition };
   const known = settled(recognition);
   const { stock, gate, decided } = s.visit;
-  const repair = remember(memo, 'repair', [same, targets, belief, stock, gate, decided, found?.act], () =>
-    planRepair(s, known, found, targets),
-  );
-  yield { stage: 'repair', value: repair };
-  const advised = remember(memo, 'program', [same, s.figures, s.found, s.controller, decided], () =>
+  const choice = [targets, belief, known?.next[0]?.tell.id, found?.act, decided, warmest(s)];
+  const advised = remember(memo, 'program', [same, s.figures, s.found, decided, s.visit.site.name], () =>
     program(s),
   );
   yield { stage: 'program', value: advised };
+  const repair = remember(memo, 'repair', [same, choice, stock, gate, settled(advised)?.window], () =>
+    planRepair(s, known, found, targets, settled(advised)),
+  );
+  yield { stage: 'repair', value: repair };
   const figures = { ...situation.figures, ...advised.figures };
   const bill = settled(repair);
   const plan =
     bill === undefined
       ? waitsForSituation()
-      : remember(memo, 'plan', [s.visit, known?.groups, bill, figures['program.leak.day']], () =>
-          finish(planWork({ ...s, figures }, known, bill, sensibleSequencer)),
+      : remember(memo, 'plan', [same, s.visit, known?.groups, bill, figures['program.leak.day']], () =>
+          finish(planWithWayIn({ ...s, figures }, known, bill, sensibleSequencer)),
         );
   yield { stage: 'plan', value: plan };
   const proof = remember(memo, 'proof', [s.kind, figures, s.visit.proofs], () =>
@@ -108,9 +109,16 @@ const readBy = (s: Situation) => [
   s.complaints,
   s.recentlyServiced,
   s.visit.history,
-  s.visit.done,
+  s.visit.readings,
+  s.visit.decided,
+  reachedBy(s),
   s.figures,
 ];
+
+/** What decides how far it is to anything inside. */
+const reachedBy = (s: Situation) => [s.visit.done, s.visit.apart, warmest(s)];
+
+const warmest = (s: Situation) => s.figures['situation.temperature.warmest'];
 
 const waiting = (situation: Stages['situation']): Stages => {
   const waits = waitsForSituation();

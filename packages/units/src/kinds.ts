@@ -40,6 +40,8 @@ export const kinds = {
   'salt-efficiency': 'eq/kg',
   /** Salt spent per hardness removed: the same, the other way up. */
   'salt-per-exchange': 'kg/eq',
+  /** Hardness that a mass of dissolved metal is counted as. */
+  'hardness-per-metal': 'eq/kg',
   /** Regeneration water per hardness removed. */
   'water-per-exchange': 'm3/eq',
   /** Mass of salt in a mass of brine. */

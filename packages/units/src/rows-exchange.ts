@@ -143,6 +143,13 @@ export const saltEfficiencyRows = rowsOf('salt-efficiency', [
   us('kgr/lb', (1000 * grainOfHardness) / pound, '', quotients(kilograinWords, poundWords), byWeight),
 ]);
 
+/** What iron and manganese are counted as: grains per gallon for each mg/L. */
+export const hardnessPerMetalRows = rowsOf('hardness-per-metal', [
+  us('gpg per mg/L', grainOfHardness / gallon / mgPerLitre, '', ['gpg/(mg/L)', 'gpg per ppm'], byWeight),
+  metric('mg/L CaCO3 per mg/L', equivalents.CaCO3, '', ['g/g CaCO3'], byWeight),
+  metric('eq/kg', 1, 'eq/kg'),
+]);
+
 export const saltPerExchangeRows = rowsOf('salt-per-exchange', [
   us('lb/kgr', pound / (1000 * grainOfHardness), '', quotients(poundWords, kilograinWords), byWeight),
   metric('g/eq', 1e-3, 'g/eq'),

@@ -11,13 +11,14 @@ export const compileParts = (written: WrittenFamily, report: Report): readonly P
 const partOf = (written: WrittenPart, id: string, at: Path, report: Report): Part | undefined => {
   const is = needed(written.is, at, 'is', report);
   if (is === undefined) return undefined;
-  const { number, price } = written;
+  const { number, of, price } = written;
   return {
     id,
     is,
     title: titleOr(written.title, id),
     ...(number === undefined ? {} : { number }),
     fits: fitsOf(written.fits),
+    ...(of === undefined ? {} : { of }),
     ...(price === undefined ? {} : { price }),
     holds: written.holds ?? {},
     count: written.count ?? 1,

@@ -19,6 +19,7 @@ export const checkReferences = (family: Family, resolved: Resolved, report: Repo
     cautions: ids('cautions', family.cautions),
     tools: ids('tools', family.tools),
     parts: ids('parts', family.parts),
+    fittings: fittingsOf(family),
   };
   const look = (to: keyof typeof known, names: readonly string[], at: Path, part?: 'key'): void => {
     for (const [index, name] of names.entries()) {
@@ -35,8 +36,14 @@ export const checkReferences = (family: Family, resolved: Resolved, report: Repo
   checkFeatures(family, resolved, report);
 };
 
+/** Everything that a unit can be fitted with by id. */
+const fittingsOf = ({ controls, controllers, injectors, meters }: Family): readonly string[] =>
+  [controls.drain, controls.refill, controllers, injectors, meters].flatMap((list) =>
+    list.map(({ id }) => id),
+  );
+
 type Look = (
-  to: 'operations' | 'faults' | 'cautions' | 'tools' | 'parts',
+  to: 'operations' | 'faults' | 'cautions' | 'tools' | 'parts' | 'fittings',
   names: readonly string[],
   at: Path,
   part?: 'key',
@@ -74,7 +81,10 @@ const checkDiagnosis = (family: Family, look: Look): void => {
 };
 
 const checkParts = (family: Family, resolved: Resolved, look: Look): void => {
-  for (const part of family.parts) look('parts', Object.keys(part.holds), ['parts', part.id, 'holds'], 'key');
+  for (const part of family.parts) {
+    look('parts', Object.keys(part.holds), ['parts', part.id, 'holds'], 'key');
+    if (part.of !== undefined) look('fittings', [part.of], ['parts', part.id, 'of']);
+  }
   for (const [index, one] of family.conversions.entries())
     look('parts', one.also, ['conversions', index, 'also']);
   const pieces = family.stack.flatMap(({ part }, index) => (part === undefined ? [] : [{ part, index }]));

@@ -1,11 +1,11 @@
-import type { Family } from '../model/family.ts';
+import { type Family, undescribed } from '../model/family.ts';
 import { type LintRule, lintIssue } from './lint-rule.ts';
 
-/** What a manual or a tape would still give. */
+/** What a manual or a tape would still give; of a unit that nobody has described there is nothing to enter. */
 export const stillToEnter: LintRule = {
   code: 'lint.still-to-enter',
   check: (subject) => {
-    const missing = missingFrom(subject.family);
+    const missing = subject.family.id === undescribed ? [] : missingFrom(subject.family);
     if (missing.length === 0) return [];
     const what = missing.join(',\u0020');
     return [lintIssue(subject, 'note', [], { code: 'lint.still-to-enter', values: { what } })];

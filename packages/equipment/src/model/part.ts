@@ -8,6 +8,8 @@ export type Part = {
   readonly title: Text;
   readonly number?: string;
   readonly fits: Fits;
+  /** The control, controller, meter or injector of this family that it is; without it the role alone decides. */
+  readonly of?: string;
   readonly price?: number;
   /** What a kit holds; 'all' = as many as the stack has. */
   readonly holds: Readonly<Record<string, number | 'all'>>;

@@ -2,6 +2,7 @@ import { formatMessage, type Language, type MessageKey, message } from '@brinewr
 import { parseDocument, stringify } from 'yaml';
 import { space } from '../issue/space.ts';
 import { type Draft, draftFrom } from './draft-from-visit.ts';
+import { type Section, samples } from './samples.ts';
 
 export type NewDefinition = {
   /** The stock the draft is like; the piston valve of five stops unless said. */
@@ -64,7 +65,7 @@ const sections = [
   'controllers',
   'parts',
   'operations',
-] as const;
+] as const satisfies readonly Section[];
 
 const sentence = (
   key: MessageKey,
@@ -79,15 +80,17 @@ const head = (name: string, language: Language): readonly string[] => [
   comment(sentence('equipment.new.check', language)),
 ];
 
-const sample = (section: (typeof sections)[number], language: Language): readonly string[] => [
-  comment(sentence(`equipment.new.${section}`, language)),
-  ...sentence(`equipment.new.${section}.sample`, language).split('\n').map(comment),
-];
+const sample = (section: Section, language: Language): readonly string[] => {
+  const entries = samples(sentence('equipment.new.ask', language))[section];
+  return [comment(sentence(`equipment.new.${section}`, language)), ...commented({ [section]: entries })];
+};
+
+const commented = (known: Readonly<Record<string, unknown>>): readonly string[] =>
+  stringify(known, { lineWidth: 0, flowCollectionPadding: false }).trimEnd().split('\n').map(comment);
 
 const foundLines = (draft: Draft | undefined, language: Language): readonly string[] => {
   if (draft === undefined || Object.keys(draft.found).length === 0) return [];
-  const lines = stringify(draft.found, { lineWidth: 0 }).trimEnd().split('\n');
-  return ['', comment(sentence('equipment.new.found', language)), ...lines.map(comment)];
+  return ['', comment(sentence('equipment.new.found', language)), ...commented(draft.found)];
 };
 
 /** The other family's file with this one's name; everything in it still to be changed. */

@@ -10,6 +10,7 @@ const part = z.strictObject({
   number: says('part.number', words.optional()),
   fits: says('part.fits', fits.optional()),
   price: says('part.price', z.number().min(0).max(1_000_000).optional()),
+  of: says('part.of', mark.optional()),
   count: says('part.count', z.int().min(1).max(999).optional()),
   holds: says('part.holds', z.record(id, amount).optional()),
   off: says('off', off),

@@ -60,7 +60,7 @@ export const orderOf = (sheet: Sheet, step: Exclude<PlanStep, { kind: 'gate' }>)
     : sheet.text(back);
 };
 
-const asks = (sheet: Sheet, plan: WorkPlan): Content => {
+const asks = (sheet: Sheet, plan: Pick<WorkPlan, 'steps'>): Content => {
   const list = plan.steps.flatMap((step) => (step.kind === 'gate' ? step.asks : []));
   if (list.length === 0) return undefined;
   return [
@@ -86,6 +86,14 @@ const operations = (sheet: Sheet, plan: WorkPlan): Content => {
     minutes: minutes(sheet, plan.minutes),
     outage: minutes(sheet, plan.outageMinutes),
   });
+  return orders(sheet, summary, steps);
+};
+
+const orders = (
+  sheet: Sheet,
+  summary: string,
+  steps: readonly Exclude<PlanStep, { kind: 'gate' }>[],
+): Markup => {
   const lines = steps.map((step) => html('li', {}, tick(step.done), html('span', {}, orderOf(sheet, step))));
   return html(
     'details',
@@ -95,6 +103,23 @@ const operations = (sheet: Sheet, plan: WorkPlan): Content => {
   );
 };
 
+/** A make nobody has described: the safe way in, should it have to be opened. */
+const wayIn = (sheet: Sheet, { ifOpened: way }: WorkPlan): Content => {
+  if (way === undefined) return undefined;
+  const summary = sheet.word('papers.plan.if-opened', {
+    minutes: minutes(sheet, way.minutes),
+    outage: minutes(sheet, way.outageMinutes),
+  });
+  return [
+    orders(
+      sheet,
+      summary,
+      way.steps.filter((step) => step.kind !== 'gate'),
+    ),
+    asks(sheet, way),
+  ];
+};
+
 const planned = (sheet: Sheet, plan: WorkPlan): Content => [
   operations(sheet, plan),
   sentences(sheet, plan.says),
@@ -102,6 +127,7 @@ const planned = (sheet: Sheet, plan: WorkPlan): Content => [
     ? undefined
     : classed('div', 'missing', sentences(sheet, [plan.stopped.why, plan.stopped.mend])),
   asks(sheet, plan),
+  wayIn(sheet, plan),
 ];
 
 const worked = (sheet: Sheet): boolean => (sheet.visit.done ?? []).length > 0;

@@ -95,6 +95,19 @@ const planOnPaper = (sheet: Sheet, plan: WorkPlan): Content => [
     ? undefined
     : classed('div', 'missing', sentences(sheet, [plan.stopped.why, plan.stopped.mend])),
   operations(sheet, plan.steps),
+  plan.ifOpened === undefined
+    ? undefined
+    : [
+        html(
+          'h3',
+          {},
+          sheet.word('papers.plan.if-opened', {
+            minutes: formatQuantity(quantity('time', plan.ifOpened.minutes * 60), sheet.reader).text,
+            outage: formatQuantity(quantity('time', plan.ifOpened.outageMinutes * 60), sheet.reader).text,
+          }),
+        ),
+        operations(sheet, plan.ifOpened.steps),
+      ],
 ];
 
 /** The plan to work by and tick off, with boxes for what is counted out and in. */

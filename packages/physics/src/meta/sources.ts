@@ -6,6 +6,7 @@ export type Source = { readonly cite: string; readonly status: SourceStatus };
 export const sources = {
   'common-practice': { cite: 'Common practice of the trade, no source', status: 'common-practice' },
   ours: { cite: 'Our own decision', status: 'ours' },
+  memory: { cite: 'From memory, not confirmed', status: 'memory' },
   definition: { cite: 'By definition', status: 'seen' },
   'mass-balance': { cite: 'Conservation of mass and charge', status: 'seen' },
   geometry: { cite: 'Geometry', status: 'seen' },

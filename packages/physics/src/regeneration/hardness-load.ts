@@ -1,19 +1,19 @@
-import { chalkPerEquivalent, molarMass } from '../ions/molar-masses.ts';
+import { molarMass } from '../ions/molar-masses.ts';
 import { requireNotNegative } from '../meta/assert.ts';
 import { equation } from '../meta/equation.ts';
 
 /**
  * Hardness as the program reckons it: iron and manganese take more of the bed than their charge.
  *
- * $$ H' = H + \frac{a\,c_{Fe} + b\,c_{Mn}}{50.043\,\mathrm{g/eq}} $$ with a and b as mass of CaCO3 per mass of metal
- * (1 mg/L counted as 4 grains per US gallon is 68.5).
+ * $$ H' = H + a\,c_{Fe} + b\,c_{Mn} $$ with a and b in equivalents per mass of metal (1 mg/L counted as 4 grains per US
+ * gallon is 1368.26 eq/kg).
  *
  * Valid for dissolved iron and manganese up to about 10 mg/L (NDSU Extension WQ1031: softeners take up to 10 ppm).
  * Source: common practice, no source; public pages count 2 to 5 grains.
  * @throws RangeError on a negative or non-finite argument.
  * @example
  * ```ts
- * compensatedHardness.compute({ hardness: 6, iron: 0.001, manganese: 0, ironFactor: 68.5, manganeseFactor: 68.5 }).compensatedHardness // => 7.36881
+ * compensatedHardness.compute({ hardness: 6, iron: 0.001, manganese: 0, ironFactor: 1368.26, manganeseFactor: 684.13 }).compensatedHardness // => 7.36826
  * ```
  */
 export const compensatedHardness = equation(
@@ -25,8 +25,8 @@ export const compensatedHardness = equation(
       hardness: { symbol: 'H', kind: 'hardness' },
       iron: { symbol: 'Fe', kind: 'concentration' },
       manganese: { symbol: 'Mn', kind: 'concentration' },
-      ironFactor: { symbol: 'a', kind: 'ratio' },
-      manganeseFactor: { symbol: 'b', kind: 'ratio' },
+      ironFactor: { symbol: 'a', kind: 'hardness-per-metal' },
+      manganeseFactor: { symbol: 'b', kind: 'hardness-per-metal' },
     },
     outputs: { compensatedHardness: { symbol: 'H′', kind: 'hardness' } },
     range: [
@@ -43,8 +43,7 @@ export const compensatedHardness = equation(
   ({ hardness, iron, manganese, ironFactor, manganeseFactor }) => {
     const parts = { hardness, iron, manganese, ironFactor, manganeseFactor };
     for (const [name, value] of Object.entries(parts)) requireNotNegative(name, value);
-    const extra = (ironFactor * iron + manganeseFactor * manganese) / chalkPerEquivalent;
-    return { compensatedHardness: hardness + extra };
+    return { compensatedHardness: hardness + ironFactor * iron + manganeseFactor * manganese };
   },
 );
 

@@ -1,6 +1,7 @@
 import type { Equation } from '../meta/equation.ts';
 import { bedDepth, expansionAtFreeHeight, flowForUpflow } from './bed-depth.ts';
 import { airGapNeeded, costDifference, runningCost, yearlyDifference } from './cost.ts';
+import { equivalentDose, potassiumDose } from './potassium.ts';
 import { averageUse, bedVolumesThrough, brineStepTime, rinseLeft, useOverTime } from './times.ts';
 import { flowLimits, volumeLimits } from './tolerance.ts';
 
@@ -17,6 +18,8 @@ export const settingsEquations: readonly Equation[] = [
   yearlyDifference,
   costDifference,
   airGapNeeded,
+  equivalentDose,
+  potassiumDose,
   flowLimits,
   volumeLimits,
 ];

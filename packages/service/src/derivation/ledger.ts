@@ -24,13 +24,16 @@ export type Ledger = {
   readonly given: (id: FigureId, known: KnownQuantity, source?: SourceKey) => void;
   readonly assume: (id: FigureId, quantity: Quantity, source: SourceKey, u?: number) => void;
   readonly define: (id: FigureId, quantity: Quantity, of: string, source?: SourceKey, u?: number) => void;
-  /** A value picked by a rule from others: a rounding, the lower of two. Keeps the spread of the first input. */
+  /**
+   * A value picked by a rule from others: a rounding, the lower of two. It is exact, as a keyed-in time is, unless it
+   * is one of its inputs (`as`) and shares that one's spread, or has an uncertainty of its own.
+   */
   readonly choose: (
     id: FigureId,
     quantity: Quantity,
     rule: string,
     inputs: Readonly<Record<string, FigureId>>,
-    source?: SourceKey,
+    more?: { readonly as?: FigureId; readonly u?: number; readonly source?: SourceKey },
   ) => void;
   /** False when an input is missing or the equation cannot take it; then no figure is put. */
   readonly derive: <I extends string, O extends string>(
@@ -92,14 +95,16 @@ export const openLedger = (before: Figures = {}): Ledger => {
       }),
     define: (id, quantity, of, source = 'definition', u) =>
       root(id, quantity, { by: { kind: 'definition', of }, source, ...(u === undefined ? {} : { u }) }),
-    choose: (id, quantity, rule, inputs, source = 'ours') => {
-      const first = Object.values(inputs)[0];
-      const from = first === undefined ? undefined : table.get(first);
+    choose: (id, quantity, rule, inputs, { as, u, source = 'ours' } = {}) => {
+      const from = as === undefined ? undefined : table.get(as);
+      const shared =
+        from?.spread === undefined
+          ? {}
+          : { u: Math.hypot(...Object.values(from.spread)), spread: from.spread };
       put({
         id,
         quantity,
-        ...(from?.u === undefined ? {} : { u: from.u }),
-        ...(from?.spread === undefined ? {} : { spread: from.spread }),
+        ...(u === undefined ? shared : { u, spread: { [id]: u } }),
         by: { kind: 'choice', rule },
         inputs,
         source,
@@ -200,7 +205,7 @@ const slope = <I extends string, O extends string>(
   u: number,
 ): Readonly<Record<O, number>> => {
   const outputs = keysOf(equation.meta.outputs);
-  const h = Math.min(u, Math.abs(si[name]) / 2);
+  const h = si[name] === 0 ? u : Math.min(u, Math.abs(si[name]) / 2);
   if (h === 0) return valuesOf(outputs, () => 0);
   const up = attempt(equation, { ...si, [name]: si[name] + h });
   const down = attempt(equation, { ...si, [name]: si[name] - h });

@@ -84,7 +84,7 @@ const gapsOf = (s: Situation, unjudged: readonly DiagnosisTest[]): readonly Gap[
     .map(({ test }) => test);
   return [
     ...taken.map((test) => gap(test, 'diagnosis.gap.reading-not-judged')),
-    ...unjudged.map((test) => gap(test, 'diagnosis.gap.test-not-judged')),
+    ...(s.described ? unjudged : []).map((test) => gap(test, 'diagnosis.gap.test-not-judged')),
   ];
 };
 

@@ -5,6 +5,7 @@ import {
   brineFromRefill,
   capacityFromDose,
   drawTime,
+  equivalentDose,
   refillTime,
   refillWater,
   regenerationWater,
@@ -27,7 +28,11 @@ import type { Ledger } from '../derivation/ledger.ts';
 
 /** What a dose makes of the bed: capacity, exchange, and the water it softens. */
 export const putCapacity = (ledger: Ledger, at: string, dose: FigureId): void => {
-  ledger.derive(capacityFromDose, { saltDose: dose }, { capacity: `${at}.capacity.new` });
+  ledger.derive(
+    capacityFromDose,
+    { saltDose: asSodium(ledger, at, dose) },
+    { capacity: `${at}.capacity.new` },
+  );
   ledger.derive(
     agedCapacity,
     { capacity: `${at}.capacity.new`, resinAge: 'situation.bed.age', yearlyLoss: 'program.rule.yearly-loss' },
@@ -47,6 +52,17 @@ export const putCapacity = (ledger: Ledger, at: string, dose: FigureId): void =>
     },
     { serviceVolume: `${at}.volume.full` },
   );
+};
+
+/** The capacity curve is one of common salt: potassium chloride counts by its equivalents. */
+const asSodium = (ledger: Ledger, at: string, dose: FigureId): FigureId => {
+  const equivalent = `${at}.dose.equivalent`;
+  const put = ledger.derive(
+    equivalentDose,
+    { saltDose: dose, saltEquivalence: 'program.rule.salt-equivalence' },
+    { equivalentDose: equivalent },
+  );
+  return put ? equivalent : dose;
 };
 
 /** From dose to the refill that brings it. */
@@ -133,10 +149,9 @@ export const putBrineStep = (ledger: Ledger, at: string, step: FigureId): void =
   const length = ledger.value(step);
   const draws = ledger.value(`${at}.draw.time`);
   if (length === undefined || draws === undefined) return;
-  ledger.choose(`${at}.draw.really`, quantity('time', Math.min(length, draws)), 'shorter', {
-    draw: `${at}.draw.time`,
-    step,
-  });
+  const inputs = { draw: `${at}.draw.time`, step };
+  const as = draws <= length ? inputs.draw : step;
+  ledger.choose(`${at}.draw.really`, quantity('time', Math.min(length, draws)), 'shorter', inputs, { as });
   ledger.derive(
     rinseLeft,
     { brineStepTime: step, drawTime: `${at}.draw.time` },

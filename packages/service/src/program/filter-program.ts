@@ -25,7 +25,7 @@ export const putFilterProgram = (s: Situation, ledger: Ledger): Timed & Pick<Pro
     quantity('time', rules.calendar.filter * secondsPerDay),
     'calendar',
     { limit: 'program.days.limit' },
-    'common-practice',
+    { source: 'common-practice' },
   );
   return {
     settings: timed.settings,

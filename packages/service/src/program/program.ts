@@ -1,4 +1,4 @@
-import { message } from '@brinewright/words';
+import { type Issue, message } from '@brinewright/words';
 import { type Ledger, openLedger } from '../derivation/ledger.ts';
 import type { Situation } from '../situation/situation.ts';
 import { blocked, done, type Gap, type Stage } from '../stage/stage.ts';
@@ -6,8 +6,8 @@ import { putFilterProgram } from './filter-program.ts';
 import { controlInstead, foundNotes, onceNotes, siteNotes } from './findings.ts';
 import { putLeak } from './leak.ts';
 import type { ProgramAdvice } from './program-advice.ts';
-import { putAdvised, putDose, putDoses, putFound, putInterval } from './softener-program.ts';
-import { putBrine, putHardness, putRules } from './softener-rules.ts';
+import { decidedDose, putAdvised, putDose, putDoses, putFound, putInterval } from './softener-program.ts';
+import { putBrine, putHardness, putRules, putSalt } from './softener-rules.ts';
 import { backwashWindow } from './window.ts';
 import { putYear } from './year.ts';
 
@@ -19,16 +19,22 @@ import { putYear } from './year.ts';
 export const program = (s: Situation): Stage<ProgramAdvice> => {
   const ledger = openLedger(s.figures);
   const advice = s.kind === 'softener' ? softener(s, ledger) : filter(s, ledger);
-  const more = { figures: ledger.figures(), issues: ledger.issues() };
-  if (advice.value.settings.length === 0 && advice.value.window === undefined)
-    return blocked([...advice.gaps, nothingYet(s)], more);
+  const more = { figures: ledger.figures(), issues: [...unreadDose(s), ...ledger.issues()] };
+  if (saysNothing(advice.value)) return blocked([...advice.gaps, nothingYet(s)], more);
   return done(advice.value, { ...more, gaps: advice.gaps });
 };
+
+/** An assumed backwash or rinse alone is no program. */
+const saysNothing = ({ settings, window, volume }: ProgramAdvice): boolean =>
+  window === undefined &&
+  volume === undefined &&
+  settings.every(({ step, found }) => found === undefined && (step === 'backwash' || step === 'fast-rinse'));
 
 type Advised = { readonly value: ProgramAdvice; readonly gaps: readonly Gap[] };
 
 const softener = (s: Situation, ledger: Ledger): Advised => {
   putRules(ledger);
+  putSalt(s, ledger);
   putHardness(ledger);
   putBrine(s, ledger);
   putFound(s, ledger);
@@ -78,6 +84,22 @@ const filter = (s: Situation, ledger: Ledger): Advised => {
     },
     gaps: [],
   };
+};
+
+/** A decided dose without its unit is not guessed. */
+const unreadDose = (s: Situation): readonly Issue[] => {
+  const place = (s.visit.decided ?? []).findLastIndex(({ what }) => what === 'dose');
+  const written = s.visit.decided?.[place]?.value;
+  if (written === undefined || decidedDose(s) !== undefined) return [];
+  return [
+    {
+      code: 'dose-not-read',
+      severity: 'warning',
+      at: ['decided', place, 'value'],
+      message: message('program.dose-not-read', { dose: written }),
+      mend: message('program.dose-not-read-mend'),
+    },
+  ];
 };
 
 const nothingYet = (s: Situation): Gap => ({

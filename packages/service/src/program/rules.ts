@@ -10,10 +10,14 @@ export const dosesShown = [6, 8, 10, 15] as const;
 
 export const rules = {
   /** A found dose between these is kept; else `usual`. Ours. */
-  dose: { from: 6, to: 10, usual: 8 },
-  /** 4 and 2 grains per gallon counted for each mg/L of iron and manganese, as mass of CaCO3 per mass. Common practice. */
-  ironFactor: quantity('ratio', 68.472_244),
-  manganeseFactor: quantity('ratio', 34.236_122),
+  dose: {
+    from: fromUnit(6, 'lb/ft3', 'salt-dose'),
+    to: fromUnit(10, 'lb/ft3', 'salt-dose'),
+    usual: fromUnit(8, 'lb/ft3', 'salt-dose'),
+  },
+  /** What iron and manganese take of the bed beyond their charge. Common practice. */
+  ironFactor: fromUnit(4, 'gpg per mg/L', 'hardness-per-metal'),
+  manganeseFactor: fromUnit(2, 'gpg per mg/L', 'hardness-per-metal'),
   /** UFC 3-240-13FN. */
   yearlyLoss: quantity('share', 0.05),
   /** Common practice. */

@@ -1,5 +1,11 @@
-import { averageUse, serviceTime, useOverTime, volumeBeforeReserve } from '@brinewright/physics';
-import { fromUnit, quantity } from '@brinewright/units';
+import {
+  averageUse,
+  potassiumDose,
+  serviceTime,
+  useOverTime,
+  volumeBeforeReserve,
+} from '@brinewright/physics';
+import { fromUnit, parseQuantity, type Quantity, quantity } from '@brinewright/units';
 import { type Message, message } from '@brinewright/words';
 import type { FigureId } from '../derivation/figure.ts';
 import type { Ledger } from '../derivation/ledger.ts';
@@ -18,7 +24,6 @@ import { downTo } from './rounding.ts';
 import { dosesShown, rules } from './rules.ts';
 import { timedSettings } from './timed-settings.ts';
 
-const poundPerCubicFoot = fromUnit(1, 'lb/ft3', 'salt-dose').si;
 const secondsPerDay = 86_400;
 
 /** The found refill says what the bed gets now; its dose is kept when it is a sensible one. */
@@ -33,24 +38,37 @@ export const putFound = (s: Situation, ledger: Ledger): void => {
 
 /** The dose to program for: decided by the technician, kept as found when sensible, else the usual one. */
 export const putDose = (s: Situation, ledger: Ledger): void => {
-  const decided = s.visit.decided?.find(({ what }) => what === 'dose');
-  const chosen = decided === undefined ? undefined : Number.parseFloat(decided.value) * poundPerCubicFoot;
-  const found = ledger.value('program.found.dose');
-  if (chosen !== undefined && Number.isFinite(chosen) && chosen > 0) {
-    ledger.given('program.dose', { value: quantity('salt-dose', chosen), how: 'told' });
+  const decided = decidedDose(s);
+  if (decided !== undefined) {
+    ledger.given('program.dose', { value: decided, how: 'told' });
     return;
   }
+  const found = ledger.value('program.found.dose');
+  const counted = ledger.value('program.found.dose.equivalent') ?? found;
   const sensible =
     found !== undefined &&
-    found >= rules.dose.from * poundPerCubicFoot * (1 - 1e-9) &&
-    found <= rules.dose.to * poundPerCubicFoot * (1 + 1e-9);
+    counted !== undefined &&
+    counted >= rules.dose.from.si * (1 - 1e-9) &&
+    counted <= rules.dose.to.si * (1 + 1e-9);
   if (sensible) {
-    ledger.choose('program.dose', quantity('salt-dose', found), 'dose-as-found', {
-      found: 'program.found.dose',
-    });
+    const as = 'program.found.dose';
+    ledger.choose('program.dose', quantity('salt-dose', found), 'dose-as-found', { found: as }, { as });
     return;
   }
-  ledger.assume('program.dose', fromUnit(rules.dose.usual, 'lb/ft3', 'salt-dose'), 'ours');
+  ledger.assume('program.rule.usual-dose', rules.dose.usual, 'ours');
+  const put = ledger.derive(
+    potassiumDose,
+    { equivalentDose: 'program.rule.usual-dose', saltEquivalence: 'program.rule.salt-equivalence' },
+    { saltDose: 'program.dose' },
+  );
+  if (!put) ledger.assume('program.dose', rules.dose.usual, 'ours');
+};
+
+/** The last dose the technician decided on, where it can be read; `program` says when it cannot. */
+export const decidedDose = (s: Situation): Quantity<'salt-dose'> | undefined => {
+  const written = s.visit.decided?.findLast(({ what }) => what === 'dose')?.value;
+  const read = written === undefined ? undefined : parseQuantity(written, 'salt-dose');
+  return read?.ok === true && read.quantity.si > 0 ? read.quantity : undefined;
 };
 
 /** Exact times for the dose, then what the controller can hold, then what that really gives. */
@@ -94,15 +112,14 @@ export const putInterval = (s: Situation, ledger: Ledger): Interval => {
       quantity('volume', daily),
       'one-day',
       { daily: 'situation.demand.daily' },
-      'common-practice',
+      { as: 'situation.demand.daily', source: 'common-practice' },
     );
   if (daily !== undefined && daily >= full) {
     notes.push(
       message('program.bed-too-small', { full: quantity('volume', full), daily: quantity('volume', daily) }),
     );
-    ledger.choose('program.volume.exact', quantity('volume', full), 'no-reserve', {
-      full: 'program.as-set.volume.full',
-    });
+    const as = 'program.as-set.volume.full';
+    ledger.choose('program.volume.exact', quantity('volume', full), 'no-reserve', { full: as }, { as });
   } else {
     ledger.derive(
       volumeBeforeReserve,
@@ -121,11 +138,9 @@ const putVolume = (s: Situation, ledger: Ledger): ProgramAdvice['volume'] => {
   const exact = ledger.value('program.volume.exact');
   if (exact === undefined || !meters(s)) return undefined;
   const range = s.controller?.volumes;
-  const step = range?.by?.si ?? rules.volumeStep.si;
-  const rounded = Math.max(
-    range?.min.si ?? 0,
-    Math.min(range?.max.si ?? Number.POSITIVE_INFINITY, downTo(exact, step)),
-  );
+  const least = range?.min.si ?? 0;
+  const down = downTo(exact, range?.by?.si ?? rules.volumeStep.si, least);
+  const rounded = Math.max(least, Math.min(range?.max.si ?? Number.POSITIVE_INFINITY, down));
   ledger.choose('program.set.volume', quantity('volume', rounded), 'downward', {
     exact: 'program.volume.exact',
   });
@@ -157,14 +172,18 @@ const putDays = (s: Situation, ledger: Ledger): ProgramAdvice['days'] => {
   const exact = ledger.need('program.days.exact');
   const limit = ledger.need('program.days.limit');
   const clocked = !meters(s);
-  const held = clocked
-    ? Math.max(1, Math.floor(Math.min(exact, limit) / secondsPerDay + 1e-9)) * secondsPerDay
-    : Math.min(exact, limit);
+  const held = clocked ? wholeDays(s, Math.min(exact, limit)) : Math.min(exact, limit);
   ledger.choose('program.set.days', quantity('time', held), clocked ? 'whole-days' : 'calendar', {
     exact: 'program.days.exact',
     limit: 'program.days.limit',
   });
   return { set: 'program.set.days', limit: 'program.days.limit' };
+};
+
+/** Days that a clock can hold, downward; never less than its shortest. */
+const wholeDays = (s: Situation, time: number): number => {
+  const { min, max, by } = s.controller?.days ?? { min: 1, max: Number.POSITIVE_INFINITY, by: 1 };
+  return Math.max(min, Math.min(max, downTo(time / secondsPerDay, by, min))) * secondsPerDay;
 };
 
 /** The doses that are shown beside the chosen one. */

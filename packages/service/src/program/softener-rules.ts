@@ -1,6 +1,7 @@
 import {
   compensatedHardness,
   potassiumChlorideSolubility,
+  potassiumEquivalence,
   saltPerWater,
   saltSolubility,
   sodiumAdded,
@@ -35,6 +36,12 @@ export const putHardness = (ledger: Ledger): void => {
     { compensatedHardness: 'program.hardness' },
   );
   ledger.derive(sodiumAdded, { hardness: 'situation.hardness' }, { sodiumAdded: 'program.sodium' });
+};
+
+/** Potassium chloride counts by its equivalents; common salt needs no such figure. */
+export const putSalt = (s: Situation, ledger: Ledger): void => {
+  if (s.subject.salt !== 'potassium') return;
+  ledger.assume('program.rule.salt-equivalence', quantity('ratio', potassiumEquivalence), 'definition');
 };
 
 /** Salt that one volume of refill water takes up in this brine tank. */

@@ -34,7 +34,7 @@ const roundingOf: Readonly<
   draw: { rule: 'upward', round: upward },
   'slow-rinse': { rule: 'upward', round: upward },
   brine: { rule: 'upward', round: upward },
-  'fast-rinse': { rule: 'nearest', round: nearest },
+  'fast-rinse': { rule: 'upward', round: upward },
   refill: { rule: 'nearest', round: nearest },
 };
 
@@ -63,6 +63,7 @@ export const timedSettings = (s: Situation, ledger: Ledger): Timed => {
     if (exact === undefined) return [];
     const neighbours = neighboursOf(exact, controller.times);
     if (neighbours.beyond) notes.push(beyond(step, exact, controller));
+    if (neighbours.short) notes.push(short(step, exact, controller));
     return [setting(s, ledger, step, exact, neighbours)];
   });
   return { settings, notes };
@@ -96,6 +97,13 @@ const beyond = (step: TimedStep, exact: number, controller: Controller): Message
     step: message(`program.step.${step}`),
     exact: quantity('time', exact),
     most: controller.times.max,
+  });
+
+const short = (step: TimedStep, exact: number, controller: Controller): Message =>
+  message('program.below-controller', {
+    step: message(`program.step.${step}`),
+    exact: quantity('time', exact),
+    least: controller.times.min,
   });
 
 /** What a neighbouring time does to salt, rinse, capacity or water. */
@@ -140,5 +148,11 @@ const does = (
 const putSameBrine = (ledger: Ledger, at: string): void => {
   const time = ledger.value('program.draw.time');
   if (time !== undefined)
-    ledger.choose(`${at}.draw.time`, quantity('time', time), 'same', { draw: 'program.draw.time' });
+    ledger.choose(
+      `${at}.draw.time`,
+      quantity('time', time),
+      'same',
+      { draw: 'program.draw.time' },
+      { as: 'program.draw.time' },
+    );
 };

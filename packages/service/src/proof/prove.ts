@@ -56,8 +56,20 @@ const putBackwashLimits = (ledger: Ledger, advice: ProgramAdvice | undefined): v
   const window = advice?.window;
   if (window?.state === 'open') {
     const { floor, ceiling } = window;
-    ledger.choose('proof.backwash-flow.lower', quantity('flow', ledger.need(floor)), 'same', { floor });
-    ledger.choose('proof.backwash-flow.upper', quantity('flow', ledger.need(ceiling)), 'same', { ceiling });
+    ledger.choose(
+      'proof.backwash-flow.lower',
+      quantity('flow', ledger.need(floor)),
+      'same',
+      { floor },
+      { as: floor },
+    );
+    ledger.choose(
+      'proof.backwash-flow.upper',
+      quantity('flow', ledger.need(ceiling)),
+      'same',
+      { ceiling },
+      { as: ceiling },
+    );
     return;
   }
   ledger.assume('proof.tolerance.backwash', quantity('share', tolerances.backwash), 'common-practice');

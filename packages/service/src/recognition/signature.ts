@@ -1,6 +1,7 @@
 import { type Family, fitsVariant, partCount, type Variant } from '@brinewright/equipment';
 import { operationsFor } from './operations-for.ts';
 import type { Target } from './recognition.ts';
+import { rolesOf } from './roles.ts';
 
 /** What is fitted sets the times only until its rate was measured. */
 export const ratedFeatures = ['controller', 'drain', 'injector', 'meter', 'refill'] as const;
@@ -30,7 +31,7 @@ export const signature = (
     .join(';');
 
 const partsOf = (variant: Variant, family: Family, targets: readonly Target[]): readonly string[] => {
-  const roles = targets.flatMap((target) => (target.kind === 'replace' ? target.role : []));
+  const roles = rolesOf(targets);
   if (roles.length === 0) return [];
   const fitting = family.parts.filter((part) => fitsVariant(part.fits, variant));
   const asked = fitting.filter((part) => roles.includes(part.is));

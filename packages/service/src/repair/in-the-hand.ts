@@ -30,6 +30,9 @@ export const wrongInTheHand = (
   ),
 ];
 
+/** Odds below which a build is not reckoned with. */
+const doubtful = 0.05;
+
 /** Wrong when it fits none of what the valve may be; a doubt is left to the next tell. */
 const judge = (
   is: Wrong['is'],
@@ -46,7 +49,7 @@ const judge = (
   const fits = remaining
     .filter(({ variant }) => fitsVariant(found.fits, variant))
     .reduce((sum, { p }) => sum + p, 0);
-  if (fits > 0.05) return [];
+  if (fits > doubtful) return [];
   return [
     {
       id,
@@ -54,20 +57,25 @@ const judge = (
       says: message(is === 'part' ? 'repair.wrong-part' : 'repair.wrong-tool', {
         title: found.title,
         fits: describe(found.fits),
-        valve: describe(common(remaining, Object.keys(found.fits))),
+        valve: describe(likelyValues(remaining, Object.keys(found.fits))),
       }),
     },
   ];
 };
 
-/** What the remaining variants agree on, of the features that matter here. */
-const common = (remaining: Remaining, features: readonly string[]): Fits =>
-  Object.fromEntries(
-    features.map((feature) => [
-      feature,
-      [...new Set(remaining.flatMap(({ variant }) => variant[feature] ?? []))].toSorted(),
-    ]),
-  );
+/** What the valve may be in the features that matter here, without what is too unlikely to say. */
+const likelyValues = (remaining: Remaining, features: readonly string[]): Fits =>
+  Object.fromEntries(features.map((feature) => [feature, likely(remaining, feature)]));
+
+const likely = (remaining: Remaining, feature: string): readonly string[] => {
+  const odds = new Map<string, number>();
+  for (const { variant, p } of remaining) {
+    const value = variant[feature];
+    if (value !== undefined) odds.set(value, (odds.get(value) ?? 0) + p);
+  }
+  const kept = [...odds].filter(([, p]) => p > doubtful).map(([value]) => value);
+  return (kept.length > 0 ? kept : [...odds.keys()]).toSorted();
+};
 
 const describe = (fits: Fits): string =>
   Object.entries(fits)

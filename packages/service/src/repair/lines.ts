@@ -22,8 +22,17 @@ const billKey = (bill: Bill): string =>
     .join();
 
 /** What each remaining variant takes, without the bills that are too unlikely taken together by what they hold. */
-export const billsOf = (family: Family, remaining: Remaining, roles: readonly string[]): Billed => {
-  const bills = remaining.map(({ variant, p }) => ({ variant, p, bill: billFor(family, variant, roles) }));
+export const billsOf = (
+  family: Family,
+  remaining: Remaining,
+  roles: readonly string[],
+  wanted: readonly string[],
+): Billed => {
+  const bills = remaining.map(({ variant, p }) => ({
+    variant,
+    p,
+    bill: billFor(family, variant, roles, wanted),
+  }));
   const shares = new Map<string, number>();
   for (const { bill, p } of bills) shares.set(billKey(bill), (shares.get(billKey(bill)) ?? 0) + p);
   const kept = bills.filter(({ bill }) => (shares.get(billKey(bill)) ?? 0) > negligible);

@@ -1,13 +1,14 @@
 import { quantity } from '@brinewright/units';
 import { type Message, message } from '@brinewright/words';
 import type { Diagnosis } from '../diagnosis/diagnosis.ts';
+import type { ProgramAdvice } from '../program/program-advice.ts';
 import type { Recognition, Target } from '../recognition/recognition.ts';
+import { rolesOf } from '../recognition/roles.ts';
 import { variantSpace } from '../recognition/variant-space.ts';
 import type { Situation } from '../situation/situation.ts';
 import { done, type Gap, type Stage } from '../stage/stage.ts';
 import { type Remaining, wrongInTheHand } from './in-the-hand.ts';
 import { billsOf, differingLines, sharedLines } from './lines.ts';
-import { rolesOf } from './parts-for.ts';
 import { refusals, tooHot } from './refuse.ts';
 import type { RepairPlan, Substitute } from './repair.ts';
 import { faultsToMend } from './targets.ts';
@@ -21,10 +22,11 @@ export const planRepair = (
   recognition: Recognition | undefined,
   diagnosis: Diagnosis | undefined,
   targets: readonly Target[],
+  advised: ProgramAdvice | undefined,
 ): Stage<RepairPlan> => {
   const remaining = remainingVariants(s, recognition);
   const roles = s.described ? rolesOf(targets) : [];
-  const bills = billsOf(s.family, remaining, roles);
+  const bills = billsOf(s.family, remaining, roles, wantedFittings(s, advised));
   const plan: RepairPlan = {
     targets,
     parts: sharedLines(s, bills),
@@ -38,6 +40,14 @@ export const planRepair = (
     advice: advice(s, diagnosis, targets),
   };
   return done(plan, { gaps: gapsOf(s, targets) });
+};
+
+/** What is to be fitted by id: the drain control that the bed asks for, else whatever the unit has. */
+const wantedFittings = (s: Situation, advised: ProgramAdvice | undefined): readonly string[] => {
+  const { controller, drain, injector, meter, refill } = s.subject.fitted ?? {};
+  const window = advised?.window;
+  const asked = window?.state === 'open' ? window.choice : undefined;
+  return [controller, asked ?? drain, injector, meter, refill].flatMap((id) => id ?? []);
 };
 
 const remainingVariants = (s: Situation, recognition: Recognition | undefined): Remaining => {

@@ -1,6 +1,6 @@
 import type { Control, Family, Injector, InjectorPoint } from '@brinewright/equipment';
 import { type Quantity, quantity } from '@brinewright/units';
-import { message } from '@brinewright/words';
+import { type Issue, message } from '@brinewright/words';
 import type { Ledger } from '../derivation/ledger.ts';
 import type { Gap } from '../stage/stage.ts';
 import type { Conditioner } from '../visit/schema.ts';
@@ -44,9 +44,13 @@ const putControl = (
 const putFastRinse = (ledger: Ledger): void => {
   const backwash = ledger.value('situation.rate.backwash');
   if (ledger.has('situation.rate.fast-rinse') || backwash === undefined) return;
-  ledger.choose('situation.rate.fast-rinse', quantity('flow', backwash), 'same-drain-control', {
-    backwash: 'situation.rate.backwash',
-  });
+  ledger.choose(
+    'situation.rate.fast-rinse',
+    quantity('flow', backwash),
+    'same-drain-control',
+    { backwash: 'situation.rate.backwash' },
+    { as: 'situation.rate.backwash' },
+  );
 };
 
 const putInjector = (injector: Injector, ledger: Ledger): void => {
@@ -97,7 +101,7 @@ export const putMeasuredRates = (ledger: Ledger): void => {
     const rate = ledger.value(`situation.rate.${step}`);
     if (read === undefined || read === 0 || (rate !== undefined && rate !== chart)) continue;
     if (chart !== undefined && Math.abs(read / chart - 1) > soundWithin) continue;
-    ledger.choose(`situation.rate.${step}`, quantity('flow', read), 'as-read', { reading });
+    ledger.choose(`situation.rate.${step}`, quantity('flow', read), 'as-read', { reading }, { as: reading });
   }
 };
 
@@ -114,4 +118,28 @@ export const gapsOfRates = (conditioner: Conditioner, ledger: Ledger): readonly 
       message: message(`situation.gap.rate.${step}`),
       settles: ['program', 'proof'],
     }));
+};
+
+/** An injector's chart holds its end values beyond its pressures; that is said. */
+export const chartIssues = (conditioner: Conditioner, family: Family, ledger: Ledger): readonly Issue[] => {
+  const points = family.injectors.find(({ id }) => id === conditioner.fitted?.injector)?.at ?? [];
+  const pressure = ledger.value('situation.supply.pressure');
+  const pressures = points.map((point) => point.pressure.si);
+  if (pressure === undefined || pressures.length === 0) return [];
+  const least = Math.min(...pressures);
+  const most = Math.max(...pressures);
+  if (pressure >= least && pressure <= most) return [];
+  return [
+    {
+      code: 'chart-ends',
+      severity: 'warning',
+      at: ['supply', 'pressure'],
+      message: message('situation.chart-ends', {
+        pressure: quantity('pressure', pressure),
+        least: quantity('pressure', least),
+        most: quantity('pressure', most),
+      }),
+      mend: message('situation.chart-ends-mend'),
+    },
+  ];
 };

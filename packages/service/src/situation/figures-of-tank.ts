@@ -63,7 +63,7 @@ export const putBed = (
   if (layer?.volume !== undefined) ledger.given('situation.bed.volume', layer.volume);
   if (layer?.free !== undefined) ledger.given('situation.bed.free', layer.free);
   if (layer?.age !== undefined) ledger.given('situation.bed.age', layer.age);
-  else ledger.assume('situation.bed.age', quantity('time', 0), 'ours');
+  else ledger.assume('situation.bed.age', quantity('time', 0, '0 yr'), 'ours');
   putMissingOfDepthAndVolume(ledger);
   if (medium !== undefined) putMedium(medium, layer, ledger);
   return gapsOfBed(conditioner, ledger);
@@ -86,10 +86,18 @@ const putMissingOfDepthAndVolume = (ledger: Ledger): void => {
 };
 
 /** Spread of assumed grains: one standard deviation, ours, wide enough that both expansion methods stay plausible. */
-const grainSpread = { diameter: 0.05, density: 0.01, voidage: 0.02 } as const;
+const grainSpread = { diameter: 0.05, afterPail: 0.03, density: 0.01, voidage: 0.02 } as const;
+
+const sourceOfMedium = {
+  seen: 'davis-2010',
+  'second-hand': 'davis-2010',
+  memory: 'memory',
+  'common-practice': 'common-practice',
+  ours: 'ours',
+} as const;
 
 const putMedium = (medium: Medium, layer: Layer | undefined, ledger: Ledger): void => {
-  const source = medium.known === 'common-practice' ? 'common-practice' : 'ours';
+  const source = sourceOfMedium[medium.known];
   if (layer?.bead !== undefined) ledger.given('situation.bed.grain', layer.bead);
   else
     ledger.assume('situation.bed.grain', medium.diameter, source, medium.diameter.si * grainSpread.diameter);
@@ -120,9 +128,13 @@ export const putPail = (conditioner: Conditioner, ledger: Ledger): void => {
     ledger.refuse(upflowRichardsonZaki.meta.title, ['situation.pail.rate', ...needed]);
     return;
   }
-  ledger.choose('situation.bed.grain', quantity('length', diameter), 'pail-calibration', {
-    rate: 'situation.pail.rate',
-  });
+  ledger.choose(
+    'situation.bed.grain',
+    quantity('length', diameter),
+    'pail-calibration',
+    { rate: 'situation.pail.rate' },
+    { u: diameter * grainSpread.afterPail },
+  );
 };
 
 /** Nothing when sizes and rates contradict each other so far that no bead size answers. */

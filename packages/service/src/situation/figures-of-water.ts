@@ -130,8 +130,10 @@ export const judgeWater = (
   const ions = { ...ionsOf(water), ...nitrogenOf(water) };
   if (Object.keys(ions).length === 0) return { issues: [] };
   const report = analyseIons(ions, laboratoryOf(water));
-  const judged =
-    report.missing.length === 0 ? report.doubts : report.doubts.filter((d) => d.about === 'hardness');
+  const hasBoth = water.calcium !== undefined && water.magnesium !== undefined;
+  const judged = report.doubts.filter(({ about }) =>
+    about === 'hardness' ? hasBoth : report.missing.length === 0,
+  );
   return {
     report,
     issues: judged.map(

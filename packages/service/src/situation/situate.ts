@@ -6,7 +6,7 @@ import { blocked, done, type Gap, type Stage, stageNames } from '../stage/stage.
 import type { Conditioner, Visit } from '../visit/schema.ts';
 import { spokenOf, sweepId } from '../work-plan/operation-kinds.ts';
 import { putBrineTank } from './figures-of-brine.ts';
-import { gapsOfRates, putMeasuredRates, putRates } from './figures-of-rates.ts';
+import { chartIssues, gapsOfRates, putMeasuredRates, putRates } from './figures-of-rates.ts';
 import { putDemand, putPrices, putSupply } from './figures-of-site.ts';
 import { mediumOf, putBed, putPail, putTank } from './figures-of-tank.ts';
 import { judgeWater, putWater } from './figures-of-water.ts';
@@ -53,6 +53,7 @@ export const situate = (visit: Visit, equipment: Equipment, now: string): Stage<
     issues: [
       ...judgeWater(visit).issues,
       ...issues,
+      ...chartIssues(subject, family, ledger),
       ...unknownIds(visit, subject, family, equipment),
       ...ledger.issues(),
     ],

@@ -182,11 +182,10 @@ const decided = (mood: Mood, family: Family) =>
         family.features.flatMap(({ id, values }) => values.map((value) => `${id}:${value.id}`)),
       ),
     }),
-    fc.record({ what: fc.constant('dose' as const), value: idFrom(mood, ['6', '8', '10.5', '0', '1e300']) }),
     fc.record(
       {
-        what: fc.constantFrom('variant', 'salt', 'refill'),
-        value: oddText(mood),
+        what: fc.constant('dose' as const),
+        value: idFrom(mood, ['6 lb/ft3', '120 g/L', '10.5 lb/ft3', '8', '0 lb/ft3', '1e300 lb/ft3']),
         reason: textIn(mood),
       },
       { requiredKeys: ['what', 'value'] },

@@ -35,27 +35,30 @@ const mostRounds = 8;
 
 /** The same data without what stands at these paths; nothing when the root itself is at fault. */
 const withoutPaths = (data: unknown, paths: readonly Path[]): unknown => {
-  if (paths.some((path) => path.length === 0)) return undefined;
-  return paths.reduce<unknown>((rest, path) => withoutPath(rest, path), data);
+  const places = paths.map((path) => standing(data, path));
+  if (places.some((path) => path.length === 0)) return undefined;
+  return pruned(data, [], new Set(places.map((path) => JSON.stringify(path))));
 };
 
-/** List elements become empty places first, so that the paths after them still hold. */
-const withoutPath = (data: unknown, path: Path): unknown => {
-  const [key, ...rest] = path;
-  if (key === undefined || typeof data !== 'object' || data === null) return data;
-  if (Array.isArray(data)) {
-    const items: readonly unknown[] = data;
-    return rest.length === 0
-      ? items.filter((_, place) => place !== key)
-      : items.map((item, place) => (place === key ? withoutPath(item, rest) : item));
+/** What is missing cannot be set aside: then that which misses it is. */
+const standing = (data: unknown, path: Path): Path => {
+  let within = data;
+  for (const key of path) {
+    if (typeof within !== 'object' || within === null || !Object.hasOwn(within, key))
+      return path.slice(0, -1);
+    within = Object.entries(within).find(([name]) => name === String(key))?.[1];
   }
-  const entries: [string, unknown][] = Object.entries(data);
-  return Object.fromEntries(
-    entries.flatMap(([name, value]): [string, unknown][] => {
-      if (name !== String(key)) return [[name, value]];
-      return rest.length === 0 ? [] : [[name, withoutPath(value, rest)]];
-    }),
-  );
+  return path;
+};
+
+const pruned = (data: unknown, at: Path, gone: ReadonlySet<string>): unknown => {
+  if (typeof data !== 'object' || data === null) return data;
+  const kept = <K extends string | number>([key, value]: readonly [K, unknown]): [K, unknown][] => {
+    const path = [...at, key];
+    return gone.has(JSON.stringify(path)) ? [] : [[key, pruned(value, path, gone)]];
+  };
+  if (Array.isArray(data)) return [...data.entries()].flatMap(kept).map(([, value]) => value);
+  return Object.fromEntries(Object.entries(data).flatMap(kept));
 };
 
 /** The written form of a visit, quantities as they were entered. `parseVisit(writeVisit(visit))` is the same visit. */

@@ -286,7 +286,8 @@ export const visitSchema = z.strictObject({
   decided: z
     .array(
       z.strictObject({
-        what: z.enum(['fault', 'variant', 'dose', 'salt', 'convert', 'refill']),
+        /** A fault by id, a dose with its unit, a conversion as 'feature:value'. */
+        what: z.enum(['fault', 'dose', 'convert']),
         value: z.string(),
         reason: text.optional(),
       }),

@@ -80,5 +80,7 @@ export type WorkPlan = {
   readonly hazards: readonly string[];
   readonly state: WorkState;
   readonly leaveSafe: LeaveSafe;
+  /** For a make nobody has described: the safe way in and out, should it have to be opened. */
+  readonly ifOpened?: Pick<WorkPlan, 'steps' | 'minutes' | 'outageMinutes'>;
   readonly says: readonly Message[];
 };

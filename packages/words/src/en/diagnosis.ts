@@ -4,12 +4,12 @@ export const diagnosisEn = {
   'diagnosis.says.act': '{fault}: {odds}. Clear enough to act on.',
   'diagnosis.says.act-alike':
     '{fault} or {other}: {odds}. The repair is the same, so they need not be told apart.',
-  'diagnosis.says.test': 'Leading: {fault}, {odds}. Next: {test}',
+  'diagnosis.says.test': 'Leading: {fault}, {odds}. Next: {test}.',
   'diagnosis.says.cannot-tell':
     'No test is left that helps. {first} leads with {odds}; it cannot be told from {second} yet.',
-  'diagnosis.says.begin': 'Nothing points to a fault yet. Begin with: {test}',
+  'diagnosis.says.begin': 'Nothing points to a fault yet. Begin with: {test}.',
   'diagnosis.says.nothing-told': 'Nothing was told, seen or measured that points to a fault.',
-  'diagnosis.says.none-leads': 'No listed fault explains it well. Next: {test}',
+  'diagnosis.says.none-leads': 'No listed fault explains it well. Next: {test}.',
   'diagnosis.says.none-fits':
     'No listed fault explains it, and no test is left that helps. Write down what is seen, with photos.',
   'diagnosis.ask.changed': 'What changed since it last worked well?',

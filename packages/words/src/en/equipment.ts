@@ -100,6 +100,7 @@ export const equipmentEn = {
   'equipment.schema.part.number': 'Number it is ordered by, in quotes.',
   'equipment.schema.part.fits': 'Builds it goes with. Left out: all.',
   'equipment.schema.part.price': 'Price, in the currency of the site.',
+  'equipment.schema.part.of': 'The control, controller, meter or injector of this family that it is, by id.',
   'equipment.schema.part.count': 'How many the valve takes; seals and spacers are counted from the stack.',
   'equipment.schema.part.holds':
     'What a kit holds: how many of each part, or all for as many as the stack has.',
@@ -223,7 +224,6 @@ export const equipmentEn = {
   'equipment.new.injectors': 'By their mark: sizes, or a table, or unknown.',
   'equipment.new.controls': 'Flow controls by their mark.',
   'equipment.new.controllers': 'What the controller holds and which times can be set.',
-  'equipment.new.parts': 'What can be ordered; numbers in quotes.',
   'equipment.new.operations': 'Only what differs from the stock.',
   'equipment.cli.usage':
     'equipment check PATH… · equipment schema [--visit] · equipment show FAMILY · equipment new NAME [--like FAMILY] [--from VISIT.yaml]',
@@ -233,18 +233,6 @@ export const equipmentEn = {
   'equipment.severity.error': 'error',
   'equipment.severity.warning': 'warning',
   'equipment.severity.note': 'note',
-  'equipment.new.limits.sample': 'limits:\n  pressure: 20 psi to 125 psi\n  temperature: 110 degF',
-  'equipment.new.features.sample':
-    'features:\n  size: [slim, broad]\n  regeneration:\n    raw-pass: 0.8\n    shut-outlet: 0.2',
-  'equipment.new.tells.sample':
-    'tells:\n  rib-count:\n    ask: How many ribs stand on the drain boss?\n    answers:\n      "3":\n        size: slim\n      "4":\n        size: broad',
-  'equipment.new.bore.sample':
-    'bore:\n  ports: OUTSIDE IN TOP DR BOT OUT IN BOT\n  joins:\n    - service: [IN+TOP, OUT+BOT]\n      backwash: [IN+BOT, TOP+DR]\n      brine: [BOT+DR]\n      fast-rinse: [IN+TOP, BOT+DR]',
-  'equipment.new.injectors.sample':
-    'injectors:\n  a:\n    nozzle: 1.5 mm\n    throat: 3.6 mm\n    tanks: 6 in to 9 in\n  b: unknown',
-  'equipment.new.controls.sample': 'controls:\n  drain:\n    "4": 4 gpm\n  refill:\n    S: 0.25 gpm',
-  'equipment.new.controllers.sample':
-    'controllers:\n  dial:\n    like: stock/clock\n    holds: [backwash, brine, fast-rinse, refill]\n    times: 2 min to 80 min by 2 min',
-  'equipment.new.parts.sample': 'parts:\n  seal:\n    is: seal\n    number: "K-110"',
-  'equipment.new.operations.sample': 'operations:\n  end-cap-off:\n    minutes: 2',
+  'equipment.new.parts': 'What can be ordered, with its number in quotes.',
+  'equipment.new.ask': 'How many ribs stand on the drain boss?',
 } as const satisfies Record<string, string>;

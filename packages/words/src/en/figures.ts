@@ -69,6 +69,8 @@ export const figuresEn = {
   'figure.program.window.expansion.aim': 'Lift of the bed to aim for',
   'figure.program.window.expansion.most': 'Largest lift of the bed',
   'figure.program.window.sphericity': 'Roundness of the grains',
+  'figure.program.rule.salt-equivalence': 'Common salt that potassium chloride counts as',
+  'figure.program.rule.usual-dose': 'Usual salt dose',
   'figure.program.rule.iron-factor': 'Hardness counted for iron',
   'figure.program.rule.manganese-factor': 'Hardness counted for manganese',
   'figure.program.rule.remaining-hardness': 'Hardness left after softening',

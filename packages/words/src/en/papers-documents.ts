@@ -49,6 +49,8 @@ export const papersDocumentsEn = {
   'papers.part.count': 'Count',
   'papers.part.price': 'Price each',
   'papers.parts.if': 'If it is {build}',
+  'papers.plan.if-opened':
+    'Should it have to be opened, by the maker’s instructions: {minutes}, the water off for {outage} of it.',
   'papers.plan.summary':
     '{count, plural, one {# operation} other {# operations}}, {done} done. {minutes} to go, {outage} of them without water.',
   'papers.gate': 'Before anything is opened',

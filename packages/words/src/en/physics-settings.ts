@@ -52,4 +52,10 @@ export const physicsSettingsEn = {
   'symbol.upper-flow': 'upper limit of the flow',
   'symbol.lower-volume': 'lower limit of the volume',
   'symbol.upper-volume': 'upper limit of the volume',
+  'equation.equivalent-dose': 'Dose counted as common salt',
+  'formula.equivalent-dose': 'counted dose = dose × salt equivalence',
+  'equation.potassium-dose': 'Dose of potassium chloride',
+  'formula.potassium-dose': 'dose = counted dose ÷ salt equivalence',
+  'symbol.salt-equivalence': 'salt equivalence',
+  'symbol.equivalent-dose': 'counted dose',
 } as const satisfies Record<string, string>;

@@ -39,6 +39,9 @@ export const programEn = {
   'program.bed-too-small':
     'The bed softens {full} and a day takes {daily}: it does not last a day. Regenerate at once when the meter says so, or fit a second tank.',
   'program.beyond-controller': '{step} needs {exact} and the controller holds {most} at most.',
+  'program.below-controller': '{step} needs {exact} and the controller holds {least} at least.',
+  'program.dose-not-read': 'The decided dose “{dose}” cannot be read; the usual one is used.',
+  'program.dose-not-read-mend': 'Write it with its unit, such as 8 lb/ft3.',
   'program.window.empty.supply': 'The supply cannot lift this bed.',
   'program.window.empty.drain': 'The drain cannot carry what this bed needs.',
   'program.window.empty.height': 'The coldest water lifts the bed out before the warmest lifts it enough.',

@@ -42,6 +42,9 @@ export const situationEn = {
   'situation.water.conductivity':
     'The analysis is {verdict}: its ions make {conductivity}, which does not agree with the measured conductivity.',
   'situation.water.doubt-mend': 'Titrate the hardness on site before the settings rest on it.',
+  'situation.chart-ends':
+    'The supply has {pressure} and the injector’s chart ends at {least} and {most}; its end value is used.',
+  'situation.chart-ends-mend': 'Measure the draw with a pail: a measured rate beats the chart.',
   'derivation.below-range': '{equation}: {what} {value} is below {limit}, the least it was tested at.',
   'derivation.above-range': '{equation}: {what} {value} is above {limit}, the most it was tested at.',
   'derivation.cannot-compute': '“{equation}” cannot be computed from these values.',

@@ -23,6 +23,7 @@ export const unitsEn = {
   'units.kind.capacity': 'capacity per volume of resin',
   'units.kind.exchange': 'capacity of a bed',
   'units.kind.salt-efficiency': 'hardness removed per mass of salt',
+  'units.kind.hardness-per-metal': 'hardness counted for a dissolved metal',
   'units.kind.salt-per-exchange': 'salt per hardness removed',
   'units.kind.water-per-exchange': 'water per hardness removed',
   'units.kind.mass-fraction': 'share by mass',

@@ -7,12 +7,12 @@ export const diagnosisEs = {
   'diagnosis.says.act': '{fault}: {odds}. Bastante claro para actuar.',
   'diagnosis.says.act-alike':
     '{fault} o {other}: {odds}. La reparación es la misma; no hace falta distinguirlas.',
-  'diagnosis.says.test': 'Va adelante: {fault}, {odds}. Sigue: {test}',
+  'diagnosis.says.test': 'Va adelante: {fault}, {odds}. Sigue: {test}.',
   'diagnosis.says.cannot-tell':
     'No queda prueba que ayude. {first} va adelante con {odds}; todavía no se distingue de {second}.',
-  'diagnosis.says.begin': 'Nada señala una falla todavía. Empiece con: {test}',
+  'diagnosis.says.begin': 'Nada señala una falla todavía. Empiece con: {test}.',
   'diagnosis.says.nothing-told': 'No se dijo, vio ni midió nada que señale una falla.',
-  'diagnosis.says.none-leads': 'Ninguna falla de la lista lo explica bien. Sigue: {test}',
+  'diagnosis.says.none-leads': 'Ninguna falla de la lista lo explica bien. Sigue: {test}.',
   'diagnosis.says.none-fits':
     'Ninguna falla de la lista lo explica y no queda prueba que ayude. Anote lo que se ve, con fotos.',
   'diagnosis.ask.changed': '¿Qué cambió desde que trabajaba bien?',

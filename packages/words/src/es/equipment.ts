@@ -105,6 +105,8 @@ export const equipmentEs = {
   'equipment.schema.part.number': 'Número con el que se pide, entre comillas.',
   'equipment.schema.part.fits': 'Versiones a las que corresponde. Si falta: todas.',
   'equipment.schema.part.price': 'Precio, en la moneda del sitio.',
+  'equipment.schema.part.of':
+    'El control de flujo, control, medidor o inyector de esta familia que es, por id.',
   'equipment.schema.part.count': 'Cuántas lleva la válvula; sellos y separadores se cuentan del paquete.',
   'equipment.schema.part.holds':
     'Lo que trae un juego: cuántas de cada refacción, o all para las que lleve el paquete.',
@@ -233,7 +235,6 @@ export const equipmentEs = {
   'equipment.new.injectors': 'Por su marca: medidas, o una tabla, o unknown.',
   'equipment.new.controls': 'Controles de flujo por su marca.',
   'equipment.new.controllers': 'Lo que guarda el control y qué tiempos se pueden ajustar.',
-  'equipment.new.parts': 'Lo que se puede pedir; números entre comillas.',
   'equipment.new.operations': 'Solo lo que difiere de la base.',
   'equipment.cli.usage':
     'equipment check RUTA… · equipment schema [--visit] · equipment show FAMILIA · equipment new NOMBRE [--like FAMILIA] [--from VISITA.yaml]',
@@ -243,18 +244,6 @@ export const equipmentEs = {
   'equipment.severity.error': 'error',
   'equipment.severity.warning': 'advertencia',
   'equipment.severity.note': 'nota',
-  'equipment.new.limits.sample': 'limits:\n  pressure: 20 psi to 125 psi\n  temperature: 110 degF',
-  'equipment.new.features.sample':
-    'features:\n  size: [slim, broad]\n  regeneration:\n    raw-pass: 0.8\n    shut-outlet: 0.2',
-  'equipment.new.tells.sample':
-    'tells:\n  rib-count:\n    ask: How many ribs stand on the drain boss?\n    answers:\n      "3":\n        size: slim\n      "4":\n        size: broad',
-  'equipment.new.bore.sample':
-    'bore:\n  ports: OUTSIDE IN TOP DR BOT OUT IN BOT\n  joins:\n    - service: [IN+TOP, OUT+BOT]\n      backwash: [IN+BOT, TOP+DR]\n      brine: [BOT+DR]\n      fast-rinse: [IN+TOP, BOT+DR]',
-  'equipment.new.injectors.sample':
-    'injectors:\n  a:\n    nozzle: 1.5 mm\n    throat: 3.6 mm\n    tanks: 6 in to 9 in\n  b: unknown',
-  'equipment.new.controls.sample': 'controls:\n  drain:\n    "4": 4 gpm\n  refill:\n    S: 0.25 gpm',
-  'equipment.new.controllers.sample':
-    'controllers:\n  dial:\n    like: stock/clock\n    holds: [backwash, brine, fast-rinse, refill]\n    times: 2 min to 80 min by 2 min',
-  'equipment.new.parts.sample': 'parts:\n  seal:\n    is: seal\n    number: "K-110"',
-  'equipment.new.operations.sample': 'operations:\n  end-cap-off:\n    minutes: 2',
+  'equipment.new.parts': 'Lo que se puede pedir, con su número entre comillas.',
+  'equipment.new.ask': '¿Cuántas costillas tiene la salida de drenaje?',
 } as const satisfies Translation<typeof equipmentEn>;

@@ -71,6 +71,8 @@ export const figuresEs = {
   'figure.program.window.expansion.aim': 'Expansión buscada del lecho',
   'figure.program.window.expansion.most': 'Expansión máxima del lecho',
   'figure.program.window.sphericity': 'Redondez de los granos',
+  'figure.program.rule.salt-equivalence': 'Sal común por la que cuenta el cloruro de potasio',
+  'figure.program.rule.usual-dose': 'Dosis usual de sal',
   'figure.program.rule.iron-factor': 'Dureza contada por el hierro',
   'figure.program.rule.manganese-factor': 'Dureza contada por el manganeso',
   'figure.program.rule.remaining-hardness': 'Dureza que queda tras suavizar',

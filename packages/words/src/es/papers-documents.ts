@@ -53,6 +53,8 @@ export const papersDocumentsEs = {
   'papers.part.count': 'Cant.',
   'papers.part.price': 'Precio c/u',
   'papers.parts.if': 'Si es {build}',
+  'papers.plan.if-opened':
+    'Si hay que abrirlo, según las instrucciones del fabricante: {minutes}, con el agua cortada {outage}.',
   'papers.plan.summary':
     '{count, plural, one {# operación} other {# operaciones}}, {done} hechas. Faltan {minutes}, de ellos {outage} sin agua.',
   'papers.gate': 'Antes de abrir nada',

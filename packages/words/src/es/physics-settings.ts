@@ -55,4 +55,10 @@ export const physicsSettingsEs = {
   'symbol.upper-flow': 'límite superior del flujo',
   'symbol.lower-volume': 'límite inferior del volumen',
   'symbol.upper-volume': 'límite superior del volumen',
+  'equation.equivalent-dose': 'Dosis contada como sal común',
+  'formula.equivalent-dose': 'dosis contada = dosis × equivalencia de la sal',
+  'equation.potassium-dose': 'Dosis de cloruro de potasio',
+  'formula.potassium-dose': 'dosis = dosis contada ÷ equivalencia de la sal',
+  'symbol.salt-equivalence': 'equivalencia de la sal',
+  'symbol.equivalent-dose': 'dosis contada',
 } as const satisfies Translation<typeof physicsSettingsEn>;

@@ -42,6 +42,9 @@ export const programEs = {
   'program.bed-too-small':
     'La cama ablanda {full} y un día consume {daily}: no dura un día. Regenere en cuanto lo pida el medidor, o ponga un segundo tanque.',
   'program.beyond-controller': '{step} necesita {exact} y el control admite {most} como máximo.',
+  'program.below-controller': '{step} necesita {exact} y el control admite {least} como mínimo.',
+  'program.dose-not-read': 'La dosis decidida “{dose}” no se puede leer; se usa la usual.',
+  'program.dose-not-read-mend': 'Escríbala con su unidad, como 8 lb/ft3.',
   'program.window.empty.supply': 'El suministro no puede levantar esta cama.',
   'program.window.empty.drain': 'El drenaje no puede llevar lo que esta cama necesita.',
   'program.window.empty.height':

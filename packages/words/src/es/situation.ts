@@ -48,6 +48,9 @@ export const situationEs = {
   'situation.water.conductivity':
     'El análisis es {verdict}: sus iones dan {conductivity}, que no concuerda con la conductividad medida.',
   'situation.water.doubt-mend': 'Titule la dureza en sitio antes de basar los ajustes en ella.',
+  'situation.chart-ends':
+    'El suministro tiene {pressure} y la tabla del inyector termina en {least} y {most}; se usa su valor extremo.',
+  'situation.chart-ends-mend': 'Mida la succión con cubeta: un flujo medido vale más que la tabla.',
   'derivation.below-range': '{equation}: {what} {value} está debajo de {limit}, lo menor con que se probó.',
   'derivation.above-range': '{equation}: {what} {value} está arriba de {limit}, lo mayor con que se probó.',
   'derivation.cannot-compute': '“{equation}” no se puede calcular con estos valores.',

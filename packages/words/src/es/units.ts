@@ -25,6 +25,7 @@ export const unitsEs = {
   'units.kind.capacity': 'capacidad por volumen de resina',
   'units.kind.exchange': 'capacidad de un lecho',
   'units.kind.salt-efficiency': 'dureza retirada por masa de sal',
+  'units.kind.hardness-per-metal': 'dureza que se cuenta por un metal disuelto',
   'units.kind.salt-per-exchange': 'sal por dureza retirada',
   'units.kind.water-per-exchange': 'agua por dureza retirada',
   'units.kind.mass-fraction': 'fracción en masa',

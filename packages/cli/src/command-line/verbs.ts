@@ -1,0 +1,95 @@
+import type { MessageKey } from '@brinewright/words';
+import type { OptionName } from './options.ts';
+
+/** A command of the program. The help, the list of verbs and the check of arguments are made from this one table. */
+export type Verb = {
+  readonly words: readonly string[];
+  /** What its arguments are, as the help shows them. */
+  readonly args: string;
+  readonly least: number;
+  readonly most: number;
+  readonly options: readonly OptionName[];
+  readonly says: MessageKey;
+};
+
+const many = Number.POSITIVE_INFINITY;
+const assessing: readonly OptionName[] = ['effort', 'now', 'strict', 'why'];
+
+const stage = (word: string, says: MessageKey): Verb => ({
+  words: [word],
+  args: 'VISIT.yaml',
+  least: 1,
+  most: 1,
+  options: assessing,
+  says,
+});
+
+export const verbs: readonly Verb[] = [
+  { ...stage('assess', 'cli.verb.assess'), options: [...assessing, 'html'] },
+  stage('recognise', 'cli.verb.recognise'),
+  stage('diagnose', 'cli.verb.diagnose'),
+  stage('parts', 'cli.verb.parts'),
+  stage('plan', 'cli.verb.plan'),
+  stage('program', 'cli.verb.program'),
+  stage('prove', 'cli.verb.prove'),
+  {
+    words: ['equipment', 'check'],
+    args: '[PATH…]',
+    least: 0,
+    most: many,
+    options: [],
+    says: 'cli.verb.equipment.check',
+  },
+  {
+    words: ['equipment', 'schema'],
+    args: '',
+    least: 0,
+    most: 0,
+    options: ['visit'],
+    says: 'cli.verb.equipment.schema',
+  },
+  {
+    words: ['equipment', 'show'],
+    args: 'FAMILY',
+    least: 1,
+    most: 1,
+    options: [],
+    says: 'cli.verb.equipment.show',
+  },
+  {
+    words: ['equipment', 'new'],
+    args: 'NAME',
+    least: 1,
+    most: 1,
+    options: ['like', 'from'],
+    says: 'cli.verb.equipment.new',
+  },
+  { words: ['check'], args: '', least: 0, most: 0, options: ['only'], says: 'cli.verb.check' },
+  { words: ['lab', 'list'], args: '', least: 0, most: 0, options: [], says: 'cli.verb.lab.list' },
+  {
+    words: ['lab', 'run'],
+    args: 'NAME key="5 gpm"…',
+    least: 1,
+    most: many,
+    options: ['as'],
+    says: 'cli.verb.lab.run',
+  },
+  {
+    words: ['lab', 'water'],
+    args: 'FILE.csv',
+    least: 1,
+    most: 1,
+    options: ['unit'],
+    says: 'cli.verb.lab.water',
+  },
+  {
+    words: ['start'],
+    args: '',
+    least: 0,
+    most: 0,
+    options: ['once', 'effort', 'now'],
+    says: 'cli.verb.start',
+  },
+];
+
+export const verbNames: readonly string[] = verbs.map(({ words }) => words.join(' '));

@@ -1,0 +1,97 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { run } from './run.ts';
+import { repository, runInProcess } from './testing/run-in-process.ts';
+
+const demos = readdirSync(join(repository, 'demo')).filter((name) => name.endsWith('.yaml'));
+
+describe('the report', () => {
+  it('is written to the file named and the terminal is told', async () => {
+    const { code, out, err, written } = await runInProcess([
+      'assess',
+      'demo/laundry-fast.yaml',
+      '--html',
+      'r.html',
+    ]);
+    const html = written.get(join(repository, 'r.html')) ?? '';
+    expect(code).toBe(0);
+    expect(out).toBe('');
+    expect(err).toContain('Report written to r.html.');
+    expect(html).toMatch(/^<!doctype html>/iu);
+    expect(html).toContain('Saltmere Laundry');
+    expect(html).toContain('data:font/woff2;base64,');
+  });
+});
+
+describe('a mistake of ours', () => {
+  it('is said in a sentence and ends with 70, without a stack', async () => {
+    const err: string[] = [];
+    const code = await run(['assess', 'demo/laundry-fast.yaml'], {
+      out: () => {},
+      err: (text) => void err.push(text),
+      cwd: repository,
+      env: {},
+      readText: () => {
+        throw new TypeError('disk on fire');
+      },
+      readBase64: () => '',
+      writeText: () => {},
+      now: () => '2026-11-25T15:00:00.000Z',
+    });
+    expect(code).toBe(70);
+    expect(err.join('')).toBe(
+      'A mistake of the program, not of the input: disk on fire. Nothing was changed.\n',
+    );
+  });
+});
+
+describe('own definitions', () => {
+  const broken = 'packages/cli/test/transcripts';
+
+  it('may follow --equipment as several paths, with the visit before them', async () => {
+    const { code, err } = await runInProcess([
+      'assess',
+      'demo/laundry-fast.yaml',
+      '--equipment',
+      'demo/none',
+      'demo/other',
+    ]);
+    expect(code).toBe(1);
+    expect(err).toContain('demo/none does not exist.');
+    expect(err).toContain('demo/other does not exist.');
+  });
+
+  it('come from the environment too', async () => {
+    const { code, err } = await runInProcess(['assess', 'demo/laundry-fast.yaml'], new Map(), {
+      BRINEWRIGHT_EQUIPMENT: `${broken}`,
+    });
+    expect(code).toBe(1);
+    expect(err).toContain('holds no definitions.');
+  });
+
+  it('that are wrong are data too when data are asked for', async () => {
+    const { code, out } = await runInProcess([
+      'assess',
+      'demo/laundry-fast.yaml',
+      '--json',
+      '--equipment',
+      'demo/none',
+    ]);
+    expect(code).toBe(1);
+    expect(JSON.parse(out)).toMatchObject({ issues: [{ severity: 'error' }] });
+  });
+});
+
+describe.each(demos)('the text of %s', (name) => {
+  it.each(['en', 'es'])(
+    'has no line wider than the page, no empty place and no bare id of a figure (%s)',
+    async (lang) => {
+      const { code, out } = await runInProcess(['assess', `demo/${name}`, '--lang', lang]);
+      expect(code).toBe(0);
+      expect(out.split('\n').filter((line) => [...line].length > 88)).toEqual([]);
+      expect(out).not.toMatch(/‹|›|undefined|NaN|\[object/u);
+      expect(out.match(/\b(?:situation|program|proof|reading)\.[a-z-]+/gu)).toBeNull();
+    },
+  );
+});
