@@ -145,7 +145,7 @@ export const saltEfficiencyRows = rowsOf('salt-efficiency', [
 
 /** What iron and manganese are counted as: grains per gallon for each mg/L. */
 export const hardnessPerMetalRows = rowsOf('hardness-per-metal', [
-  us('gpg per mg/L', grainOfHardness / gallon / mgPerLitre, '', ['gpg/(mg/L)', 'gpg per ppm'], byWeight),
+  us('gpg/(mg/L)', grainOfHardness / gallon / mgPerLitre, '', ['gpg per mg/L', 'gpg per ppm'], byWeight),
   metric('mg/L CaCO3 per mg/L', equivalents.CaCO3, '', ['g/g CaCO3'], byWeight),
   metric('eq/kg', 1, 'eq/kg'),
 ]);

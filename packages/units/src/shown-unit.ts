@@ -101,7 +101,7 @@ const usual: Readonly<Record<QuantityKind, Readonly<Record<UnitSystem, Choice>>>
   capacity: { us: 'kgr/ft3', metric: 'eq/L' },
   exchange: { us: 'kgr', metric: 'eq' },
   'salt-efficiency': { us: 'gr/lb', metric: 'g/kg CaCO3' },
-  'hardness-per-metal': { us: 'gpg per mg/L', metric: 'mg/L CaCO3 per mg/L' },
+  'hardness-per-metal': { us: 'gpg/(mg/L)', metric: 'mg/L CaCO3 per mg/L' },
   'salt-per-exchange': { us: 'lb/kgr', metric: 'g/eq' },
   'water-per-exchange': { us: 'gal/kgr', metric: 'L/eq' },
   'mass-fraction': alike('%'),

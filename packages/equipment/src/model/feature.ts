@@ -16,9 +16,12 @@ export type Variant = Readonly<Record<string, string>>;
 /** What a part, tool, operation or answer goes with: per feature the values allowed. Empty fits every variant. */
 export type Fits = Readonly<Record<string, readonly string[]>>;
 
+/** What a family that does not say is taken as: a cold-water valve. */
+const unsaid: Variant = { water: 'cold' };
+
 /** A feature that the variant does not have (a merged definition may name more) restricts nothing. */
 export const fitsVariant = (fits: Fits, variant: Variant): boolean =>
   Object.entries(fits).every(([feature, allowed]) => {
-    const value = variant[feature];
+    const value = variant[feature] ?? unsaid[feature];
     return value === undefined || allowed.includes(value);
   });

@@ -109,6 +109,15 @@ const putUpflow = (
     );
 };
 
+/** How far the ceiling itself lifts the bed in the warmest water: what a compromise would give. */
+export const putLiftAtCeiling = (ledger: Ledger, medium: Medium): number | undefined => {
+  const at = { ...grains, superficialVelocity: 'program.window.ceiling.upflow', ...water('warmest') };
+  const expansion = 'program.window.ceiling.expansion';
+  if (isRound(medium)) ledger.derive(expansionRichardsonZaki, at, { expansion });
+  else ledger.derive(expansionErgun, { ...at, ...constants }, { expansion });
+  return ledger.value(expansion);
+};
+
 /** How far the fitted rate (the aim, where none is fitted) lifts the bed, by the method we go by and by the other. */
 export const putLiftAtRate = (ledger: Ledger, medium: Medium): void => {
   const flow = ledger.has('situation.rate.backwash') ? 'situation.rate.backwash' : 'program.window.aim';

@@ -16,8 +16,8 @@ export const rules = {
     usual: fromUnit(8, 'lb/ft3', 'salt-dose'),
   },
   /** What iron and manganese take of the bed beyond their charge. Common practice. */
-  ironFactor: fromUnit(4, 'gpg per mg/L', 'hardness-per-metal'),
-  manganeseFactor: fromUnit(2, 'gpg per mg/L', 'hardness-per-metal'),
+  ironFactor: fromUnit(4, 'gpg/(mg/L)', 'hardness-per-metal'),
+  manganeseFactor: fromUnit(2, 'gpg/(mg/L)', 'hardness-per-metal'),
   /** UFC 3-240-13FN. */
   yearlyLoss: quantity('share', 0.05),
   /** Common practice. */

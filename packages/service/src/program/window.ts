@@ -4,7 +4,7 @@ import { type Message, message } from '@brinewright/words';
 import type { FigureId } from '../derivation/figure.ts';
 import type { Ledger } from '../derivation/ledger.ts';
 import { byThenId } from '../stage/rank.ts';
-import { putLift, putLiftAtRate } from './lift.ts';
+import { putLift, putLiftAtCeiling, putLiftAtRate } from './lift.ts';
 import type { BackwashWindow } from './program-advice.ts';
 
 /**
@@ -21,7 +21,8 @@ export const backwashWindow = (
   const ceiling = carried(ledger);
   if (!ledger.has('program.window.floor') || !ledger.has('program.window.ceiling') || ceiling === undefined)
     return { notes: [] };
-  return { window: judgeWindow(ledger, ceiling, controls), notes: spreadNote(ledger) };
+  const window = judgeWindow(ledger, ceiling, controls, putLiftAtCeiling(ledger, medium));
+  return { window, notes: spreadNote(ledger) };
 };
 
 /** The ceiling, lowered to what supply and drain carry; the id of the figure that limits. */
@@ -31,11 +32,21 @@ const carried = (ledger: Ledger): FigureId => {
   return limits.toSorted((a, b) => byThenId(ledger.need, (id: FigureId) => id)(b, a))[0] ?? ceiling;
 };
 
-const judgeWindow = (ledger: Ledger, ceiling: FigureId, controls: readonly Control[]): BackwashWindow => {
+const judgeWindow = (
+  ledger: Ledger,
+  ceiling: FigureId,
+  controls: readonly Control[],
+  liftAtCeiling: number | undefined,
+): BackwashWindow => {
   const floor = ledger.need('program.window.floor');
   const most = ledger.need(ceiling);
   if (floor > most)
-    return { state: 'empty', ...emptyBecause(ceiling), floor: 'program.window.floor', ceiling };
+    return {
+      state: 'empty',
+      ...emptyBecause(ceiling, most, liftAtCeiling),
+      floor: 'program.window.floor',
+      ceiling,
+    };
   const wanted = Math.min(most, Math.max(floor, ledger.value('program.window.aim') ?? floor));
   ledger.choose('program.backwash.aim', quantity('flow', wanted), 'inside-window', {
     ...(ledger.has('program.window.aim') ? { aim: 'program.window.aim' } : {}),
@@ -55,6 +66,9 @@ const judgeWindow = (ledger: Ledger, ceiling: FigureId, controls: readonly Contr
   };
 };
 
+/** Less lift than this cleans nothing worth the water; ours. */
+const usefulLift = 0.15;
+
 const bestControl = (
   controls: readonly Control[],
   wanted: number,
@@ -70,7 +84,11 @@ const bestControl = (
       ),
     )[0];
 
-const emptyBecause = (ceiling: FigureId): { readonly why: Message; readonly choices: readonly Message[] } => {
+const emptyBecause = (
+  ceiling: FigureId,
+  most: number,
+  lift: number | undefined,
+): { readonly why: Message; readonly choices: readonly Message[] } => {
   switch (ceiling) {
     case 'situation.supply.flow':
       return {
@@ -85,7 +103,18 @@ const emptyBecause = (ceiling: FigureId): { readonly why: Message; readonly choi
     default:
       return {
         why: message('program.window.empty.height'),
-        choices: [message('program.window.choice.less-bed'), message('program.window.choice.two-controls')],
+        choices: [
+          ...(lift === undefined || lift < usefulLift
+            ? []
+            : [
+                message('program.window.choice.compromise', {
+                  flow: quantity('flow', most),
+                  lift: quantity('share', lift),
+                }),
+              ]),
+          message('program.window.choice.less-bed'),
+          message('program.window.choice.two-controls'),
+        ],
       };
   }
 };

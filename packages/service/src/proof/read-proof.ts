@@ -4,6 +4,7 @@ import { type Issue, quantityProblemMessages } from '@brinewright/words';
 import type { FigureId } from '../derivation/figure.ts';
 import type { Ledger } from '../derivation/ledger.ts';
 import type { Situation } from '../situation/situation.ts';
+import { wildIssue } from '../situation/wild.ts';
 import type { CheckDefinition } from './checks.ts';
 
 type Measured = Extract<CheckDefinition, { u: unknown }>;
@@ -30,10 +31,11 @@ export const readProof = (
   });
   if (read.length === 0) return undefined;
   const stated = read.find((one) => one.u > 0)?.u ?? u.si;
-  const { median, uncertainty } = medianOfRepeats(
+  const { median, uncertainty, wild } = medianOfRepeats(
     read.map(({ value }) => value),
     stated,
   );
+  if (wild.length > 0) issues.push(wildIssue(['proofs'], check, wild.length, read.length));
   const id = `proof.${check}.reading`;
   ledger.given(id, { value: quantity(kind, median), how: 'measured', u: quantity(kind, uncertainty) });
   return id;

@@ -1,5 +1,7 @@
 import { type Family, type Fits, fitsVariant, type Variant } from '@brinewright/equipment';
 import { message } from '@brinewright/words';
+import type { Target } from '../recognition/recognition.ts';
+import { converted } from './convert.ts';
 import type { RepairPlan } from './repair.ts';
 
 export type Remaining = readonly { readonly variant: Variant; readonly p: number }[];
@@ -10,6 +12,7 @@ type Wrong = RepairPlan['wrong'][number];
 export const wrongInTheHand = (
   family: Family,
   remaining: Remaining,
+  targets: readonly Target[],
   hand: { readonly kit: readonly string[]; readonly tools: readonly string[] },
 ): readonly Wrong[] => [
   ...hand.kit.flatMap((id) =>
@@ -18,6 +21,7 @@ export const wrongInTheHand = (
       id,
       family.parts.find((part) => part.id === id),
       remaining,
+      targets,
     ),
   ),
   ...hand.tools.flatMap((id) =>
@@ -26,6 +30,7 @@ export const wrongInTheHand = (
       id,
       family.tools.find((tool) => tool.id === id),
       remaining,
+      targets,
     ),
   ),
 ];
@@ -33,7 +38,7 @@ export const wrongInTheHand = (
 /** Odds below which a build is not reckoned with. */
 const doubtful = 0.05;
 
-/** Wrong when it fits none of what the valve may be; a doubt is left to the next tell. */
+/** Wrong when it fits none of what the valve may be, or will be once converted; a doubt is left to the next tell. */
 const judge = (
   is: Wrong['is'],
   id: string,
@@ -44,10 +49,14 @@ const judge = (
       }
     | undefined,
   remaining: Remaining,
+  targets: readonly Target[],
 ): readonly Wrong[] => {
   if (found === undefined) return [{ id, is, says: message('repair.not-in-definition', { id }) }];
   const fits = remaining
-    .filter(({ variant }) => fitsVariant(found.fits, variant))
+    .filter(
+      ({ variant }) =>
+        fitsVariant(found.fits, variant) || fitsVariant(found.fits, converted(variant, targets)),
+    )
     .reduce((sum, { p }) => sum + p, 0);
   if (fits > doubtful) return [];
   return [

@@ -3,7 +3,7 @@ import type { Recognition } from '../recognition/recognition.ts';
 import type { Situation } from '../situation/situation.ts';
 import { byThenId } from '../stage/rank.ts';
 import type { Remaining } from './in-the-hand.ts';
-import { type Bill, billFor } from './parts-for.ts';
+import { type Bill, billFor, type Wanted } from './parts-for.ts';
 import type { PartLine, RepairPlan } from './repair.ts';
 
 /** A bill this unlikely no longer decides what is brought: recognition calls the rest decided. */
@@ -22,16 +22,11 @@ const billKey = (bill: Bill): string =>
     .join();
 
 /** What each remaining variant takes, without the bills that are too unlikely taken together by what they hold. */
-export const billsOf = (
-  family: Family,
-  remaining: Remaining,
-  roles: readonly string[],
-  wanted: readonly string[],
-): Billed => {
+export const billsOf = (family: Family, remaining: Remaining, wanted: Wanted): Billed => {
   const bills = remaining.map(({ variant, p }) => ({
     variant,
     p,
-    bill: billFor(family, variant, roles, wanted),
+    bill: billFor(family, variant, wanted),
   }));
   const shares = new Map<string, number>();
   for (const { bill, p } of bills) shares.set(billKey(bill), (shares.get(billKey(bill)) ?? 0) + p);

@@ -7,6 +7,7 @@ import { rolesOf } from '../recognition/roles.ts';
 import { variantSpace } from '../recognition/variant-space.ts';
 import type { Situation } from '../situation/situation.ts';
 import { done, type Gap, type Stage } from '../stage/stage.ts';
+import { conversionChecks, conversionRefusals, unreadConversions } from './convert.ts';
 import { type Remaining, wrongInTheHand } from './in-the-hand.ts';
 import { billsOf, differingLines, sharedLines } from './lines.ts';
 import { refusals, tooHot } from './refuse.ts';
@@ -26,20 +27,25 @@ export const planRepair = (
 ): Stage<RepairPlan> => {
   const remaining = remainingVariants(s, recognition);
   const roles = s.described ? rolesOf(targets) : [];
-  const bills = billsOf(s.family, remaining, roles, wantedFittings(s, advised));
+  const wanted = { targets: s.described ? targets : [], fittings: wantedFittings(s, advised) };
+  const bills = billsOf(s.family, remaining, wanted);
   const plan: RepairPlan = {
     targets,
     parts: sharedLines(s, bills),
     differs: differingLines(s, bills, recognition),
     substitutes: substitutes(s, targets),
-    refused: [...refusals(s, bills, roles), ...tooHot(s, remaining)],
-    wrong: wrongInTheHand(s.family, remaining, {
+    refused: [
+      ...refusals(s, bills, roles),
+      ...conversionRefusals(s.family, remaining, targets),
+      ...tooHot(s, remaining),
+    ],
+    wrong: wrongInTheHand(s.family, remaining, targets, {
       kit: s.visit.gate?.kit ?? [],
       tools: s.visit.gate?.tools ?? [],
     }),
-    advice: advice(s, diagnosis, targets),
+    advice: [...advice(s, diagnosis), ...conversionChecks(s.family, remaining, targets)],
   };
-  return done(plan, { gaps: gapsOf(s, targets) });
+  return done(plan, { gaps: gapsOf(s, targets), issues: unreadConversions(s) });
 };
 
 /** What is to be fitted by id: the drain control that the bed asks for, else whatever the unit has. */
@@ -75,20 +81,10 @@ const substitutes = (s: Situation, targets: readonly Target[]): readonly Substit
     }));
 };
 
-const advice = (
-  s: Situation,
-  diagnosis: Diagnosis | undefined,
-  targets: readonly Target[],
-): readonly Message[] => {
+const advice = (s: Situation, diagnosis: Diagnosis | undefined): readonly Message[] => {
   const faults = faultsToMend(s, diagnosis);
   const mends = faults.map((fault) => message('repair.mend', { fault: fault.title, mend: fault.mend }));
-  const control = targets.some((target) => target.kind === 'replace' && target.role === 'refill-control');
-  const settings = targets.some(({ kind }) => kind === 'settings');
-  return [
-    ...mends,
-    ...(control && settings ? [message('repair.time-or-control')] : []),
-    ...(s.described ? [] : [message('repair.undescribed')]),
-  ];
+  return [...mends, ...(s.described ? [] : [message('repair.undescribed')])];
 };
 
 const gapsOf = (s: Situation, targets: readonly Target[]): readonly Gap[] =>

@@ -2,6 +2,7 @@ import type { Fault } from '@brinewright/equipment';
 import type { Diagnosis } from '../diagnosis/diagnosis.ts';
 import type { Target } from '../recognition/recognition.ts';
 import type { Situation } from '../situation/situation.ts';
+import { readConversion } from './convert.ts';
 
 /** Faults to act on: what the technician decided, else those of the group that is clear enough, the likeliest first. */
 export const faultsToMend = (s: Situation, diagnosis: Diagnosis | undefined): readonly Fault[] => {
@@ -15,10 +16,8 @@ export const targetsOf = (s: Situation, diagnosis: Diagnosis | undefined): reado
   const roles = new Set(faults.flatMap(({ repair }) => repair.replace));
   const operations = new Set(faults.flatMap(({ repair }) => repair.do));
   const converts = (s.visit.decided ?? []).flatMap(({ what, value }): Target[] => {
-    const [feature, to] = value.split(':');
-    return what === 'convert' && feature !== undefined && to !== undefined
-      ? [{ kind: 'convert', feature, to }]
-      : [];
+    const read = what === 'convert' ? readConversion(s.family, value) : undefined;
+    return read === undefined ? [] : [read];
   });
   return [
     ...[...roles].toSorted().map((role): Target => ({ kind: 'replace', role })),

@@ -63,7 +63,7 @@ export const putBed = (
   if (layer?.volume !== undefined) ledger.given('situation.bed.volume', layer.volume);
   if (layer?.free !== undefined) ledger.given('situation.bed.free', layer.free);
   if (layer?.age !== undefined) ledger.given('situation.bed.age', layer.age);
-  else ledger.assume('situation.bed.age', quantity('time', 0, '0 yr'), 'ours');
+  else ledger.assume('situation.bed.age', quantity('time', 0, '0yr'), 'ours');
   putMissingOfDepthAndVolume(ledger);
   if (medium !== undefined) putMedium(medium, layer, ledger);
   return gapsOfBed(conditioner, ledger);

@@ -128,7 +128,7 @@ export const judgeWater = (
   const water = rawWater(visit);
   if (water === undefined) return { issues: [] };
   const ions = { ...ionsOf(water), ...nitrogenOf(water) };
-  if (Object.keys(ions).length === 0) return { issues: [] };
+  if (Object.values(ions).every((mass) => mass === 0)) return { issues: [] };
   const report = analyseIons(ions, laboratoryOf(water));
   const hasBoth = water.calcium !== undefined && water.magnesium !== undefined;
   const judged = report.doubts.filter(({ about }) =>

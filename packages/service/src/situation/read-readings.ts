@@ -4,6 +4,7 @@ import { likelyUnits, parseQuantity } from '@brinewright/units';
 import { type Issue, message, quantityProblemMessages } from '@brinewright/words';
 import type { Reading, Visit } from '../visit/schema.ts';
 import type { TestReading } from './situation.ts';
+import { wildIssue } from './wild.ts';
 
 export type ReadReadings = { readonly readings: readonly TestReading[]; readonly issues: readonly Issue[] };
 
@@ -24,8 +25,9 @@ export const readReadings = (visit: Visit, family: Family): ReadReadings => {
   }
   const readings = [...byTest.values()].flatMap(({ test, list }) => {
     const read = list.map(({ reading, place }) => readOne(test, reading, place));
-    issues.push(...read.flatMap((one) => one.issues));
-    return gather(test, read);
+    const gathered = gather(test, read);
+    issues.push(...read.flatMap((one) => one.issues), ...gathered.flatMap(saidIfWild));
+    return gathered;
   });
   return { readings, issues };
 };
@@ -69,6 +71,12 @@ const gather = (test: DiagnosisTest, read: readonly One[]): readonly TestReading
   if (outcome !== undefined) return [{ kind: 'state', test, outcome }];
   return read.some(({ cannot }) => cannot === true) ? [{ kind: 'cannot-do', test }] : [];
 };
+
+/** A repeat far from the others: the median hardly feels it, and somebody should know. */
+const saidIfWild = (reading: TestReading): readonly Issue[] =>
+  reading.kind !== 'quantity' || reading.wild.length === 0
+    ? []
+    : [wildIssue(['readings'], reading.test.ask, reading.wild.length, reading.repeats.length)];
 
 /** A stated uncertainty of nothing is taken as the instrument's own. */
 const spreadOf = (test: DiagnosisTest, read: readonly One[]): number =>

@@ -40,7 +40,9 @@ export const backStep = (
   done,
   minutes: backMinutes(operation),
   ...(scope.fitsAll(operation.fits) ? {} : { when: operation.fits }),
-  puts: operation.takesOut.map((role) => ({ role, as: newRoles.has(role) ? 'new' : 'old' })),
+  puts: operation.takesOut
+    .filter((role) => scope.hasRole(role))
+    .map((role) => ({ role, as: newRoles.has(role) ? 'new' : 'old' })),
   lookOvers: [
     ...(operation.counts === 'stack' ? scope.family.looksWrong : []),
     ...(operation.back?.lookOvers ?? []),

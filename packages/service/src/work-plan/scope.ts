@@ -20,6 +20,8 @@ export type Scope = {
   readonly operations: ReadonlyMap<string, Operation>;
   readonly fitsAll: (fits: Fits) => boolean;
   readonly tools: (operation: Operation) => readonly string[];
+  /** A stock names pieces that not every family has; without any part list all of them may be there. */
+  readonly hasRole: (role: string) => boolean;
 };
 
 export type VariantClass = { readonly variant: Variant; readonly p: number };
@@ -45,6 +47,7 @@ export const scopeOf = (
         .map((operation) => [operation.id, operation]),
     ),
     fitsAll: (fits) => classes.every(({ variant }) => fitsVariant(fits, variant)),
+    hasRole: (role) => family.parts.length === 0 || family.parts.some(({ is }) => is === role),
     tools: (operation) => operation.tools.filter((tool) => fitTools.has(tool) || !known.has(tool)),
   };
 };

@@ -48,6 +48,8 @@ export const programEn = {
   'program.window.choice.pump': 'a stronger supply, or a backwash when nothing else draws',
   'program.window.choice.smaller-tank': 'two narrower tanks, backwashed one after the other',
   'program.window.choice.drain': 'a larger drain line',
+  'program.window.choice.compromise':
+    '{flow} all year: it keeps the bed in and lifts it {lift} in the warmest water; backwash longer then',
   'program.window.choice.less-bed': 'less bed, so that it has room to rise',
   'program.window.choice.two-controls': 'one drain control for winter and one for summer',
   'program.window.spread':

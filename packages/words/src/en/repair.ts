@@ -9,10 +9,14 @@ export const repairEn = {
   'repair.substitute-refill':
     '{control} ({rate}) can take its place: then every refill time is multiplied by {times}, and nothing else changes.',
   'repair.mend': '{fault}: {mend}',
-  'repair.time-or-control':
-    'Change the time or the control, never both: either key in the refill time below for the control that is fitted, or fit the control that the found time was set for.',
   'repair.undescribed':
     'No part list for this make. Note every number found on parts and body; take the old piece along and compare.',
+  'repair.convert-check': 'Before converting: {check}.',
+  'repair.no-conversion':
+    'No conversion to {feature} {to} is in the definition for the builds that remain. Nothing is adapted.',
+  'repair.unknown-conversion':
+    'The decided conversion “{written}” names nothing that this family has; it is not planned.',
+  'repair.unknown-conversion-mend': 'Write feature and value, one of these: {known}.',
   'repair.gap.fault':
     'What is wrong with {unit} is not clear enough to choose parts. The next test says most.',
 } as const satisfies Record<string, string>;

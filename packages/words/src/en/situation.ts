@@ -33,6 +33,9 @@ export const situationEn = {
   'situation.reading.unknown-test-mend': '“equipment show” lists the tests.',
   'situation.reading.unknown-state': '{test} has no result “{state}”.',
   'situation.reading.unknown-state-mend': 'Write one of these: {states}, or cannot-do.',
+  'situation.reading.wild':
+    '{what}: {wild} of {repeats} readings lies far from the others and hardly counts.',
+  'situation.reading.wild-mend': 'Read once more; with few readings the odd one may be the true one.',
   'situation.water.fine': 'fine',
   'situation.water.odd': 'odd',
   'situation.water.questionable': 'questionable',

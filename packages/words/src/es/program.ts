@@ -52,6 +52,8 @@ export const programEs = {
   'program.window.choice.pump': 'un suministro mayor, o un retrolavado cuando nada más consuma',
   'program.window.choice.smaller-tank': 'dos tanques más angostos, retrolavados uno tras otro',
   'program.window.choice.drain': 'una línea de drenaje mayor',
+  'program.window.choice.compromise':
+    '{flow} todo el año: mantiene la cama adentro y la levanta {lift} en el agua más caliente; entonces retrolave más tiempo',
   'program.window.choice.less-bed': 'menos cama, para que tenga espacio',
   'program.window.choice.two-controls': 'un control de drenaje para invierno y otro para verano',
   'program.window.spread':

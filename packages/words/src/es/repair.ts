@@ -12,10 +12,14 @@ export const repairEs = {
   'repair.substitute-refill':
     '{control} ({rate}) puede tomar su lugar: entonces cada tiempo de llenado se multiplica por {times}, y nada más cambia.',
   'repair.mend': '{fault}: {mend}',
-  'repair.time-or-control':
-    'Cambie el tiempo o el control, nunca ambos: ponga el tiempo de llenado de abajo para el control instalado, o instale el control para el que se fijó el tiempo encontrado.',
   'repair.undescribed':
     'No hay lista de piezas para esta marca. Anote cada número en piezas y cuerpo; lleve la pieza vieja y compare.',
+  'repair.convert-check': 'Antes de convertir: {check}.',
+  'repair.no-conversion':
+    'La definición no tiene conversión a {feature} {to} para las versiones que quedan. No se adapta nada.',
+  'repair.unknown-conversion':
+    'La conversión decidida “{written}” no nombra nada de esta familia; no se planea.',
+  'repair.unknown-conversion-mend': 'Escriba característica y valor, uno de estos: {known}.',
   'repair.gap.fault':
     'No está claro qué falla en {unit} como para elegir piezas. La siguiente prueba dice más.',
 } as const satisfies Translation<typeof repairEn>;

@@ -39,6 +39,8 @@ export const situationEs = {
   'situation.reading.unknown-test-mend': '“equipment show” lista las pruebas.',
   'situation.reading.unknown-state': '{test} no tiene el resultado “{state}”.',
   'situation.reading.unknown-state-mend': 'Escriba uno de estos: {states}, o cannot-do.',
+  'situation.reading.wild': '{what}: {wild} de {repeats} lecturas está lejos de las otras y casi no cuenta.',
+  'situation.reading.wild-mend': 'Lea una vez más; con pocas lecturas la rara puede ser la verdadera.',
   'situation.water.fine': 'bien',
   'situation.water.odd': 'raro',
   'situation.water.questionable': 'dudoso',
