@@ -75,6 +75,7 @@ export const figureOf = ({ assessment }: View, id: FigureId | undefined): Figure
 const ownUnit: Readonly<Record<FigureId, Readonly<Record<UnitSystem, string>>>> = {
   'situation.bed.volume': { us: 'ft3', metric: 'L' },
   'situation.bed.grain': { us: 'mm', metric: 'mm' },
+  'situation.bed.grain-density': { us: 'kg/m3', metric: 'kg/m3' },
 };
 
 /** A figure with its unit, or a dash where there is none. */

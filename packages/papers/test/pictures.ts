@@ -124,13 +124,14 @@ export const pictures: readonly Picture[] = [
     name: 'window',
     draw: (options) =>
       backwashWindow(
-        { floor: flow(4.2), ceiling: flow(5.6), aim: flow(4.9), fitted: si('flow', 3.2e-4) },
+        { floor: flow(4.2), ceiling: flow(5.6), limit: 'bed', aim: flow(4.9), fitted: si('flow', 3.2e-4) },
         options,
       ),
   },
   {
     name: 'window-empty',
-    draw: (options) => backwashWindow({ floor: flow(6.2), ceiling: flow(5.6), fitted: flow(5) }, options),
+    draw: (options) =>
+      backwashWindow({ floor: flow(6.2), ceiling: flow(5.6), limit: 'bed', fitted: flow(5) }, options),
   },
 ];
 

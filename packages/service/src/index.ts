@@ -4,6 +4,7 @@ export { type Evaluated, evaluate } from './derivation/evaluate.ts';
 export { type Explained, explain } from './derivation/explain.ts';
 export type { Figure, FigureId, FigureOrigin, Figures } from './derivation/figure.ts';
 export { leansOn } from './derivation/ledger.ts';
+export { type Leaning, measureFirst } from './derivation/measure-first.ts';
 export {
   type ActionGroup,
   type Diagnosis,

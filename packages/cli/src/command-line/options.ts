@@ -20,6 +20,8 @@ export const optionTable = {
   now: { value: 'ISO', says: 'cli.option.now' },
   strict: { says: 'cli.option.strict' },
   html: { value: 'FILE', says: 'cli.option.html' },
+  sheet: { value: 'FILE', says: 'cli.option.sheet' },
+  card: { value: 'FILE', says: 'cli.option.card' },
   why: { value: 'FIGURE', says: 'cli.option.why' },
   only: { value: 'TEXT', says: 'cli.option.only' },
   as: { value: 'UNIT', says: 'cli.option.as' },

@@ -25,7 +25,7 @@ const stage = (word: string, says: MessageKey): Verb => ({
 });
 
 export const verbs: readonly Verb[] = [
-  { ...stage('assess', 'cli.verb.assess'), options: [...assessing, 'html'] },
+  { ...stage('assess', 'cli.verb.assess'), options: [...assessing, 'html', 'sheet', 'card'] },
   stage('recognise', 'cli.verb.recognise'),
   stage('diagnose', 'cli.verb.diagnose'),
   stage('parts', 'cli.verb.parts'),

@@ -1,26 +1,21 @@
-import { resolve } from 'node:path';
-import type { Equipment } from '@brinewright/equipment';
-import { report } from '@brinewright/papers';
-import { sources } from '@brinewright/physics';
-import { type Assessment, assess, type Effort, type Visit } from '@brinewright/service';
-import { message, type Reader } from '@brinewright/words';
-import { type Call, complain, misused, print, printJson } from '../call.ts';
+import { type Assessment, assess, type Effort } from '@brinewright/service';
+import { message } from '@brinewright/words';
+import { type Call, misused, print, printJson } from '../call.ts';
 import { optionValue } from '../command-line/options.ts';
 import { exit } from '../exit.ts';
 import { assessmentJson } from '../json/assessment-json.ts';
 import { assessmentText, type ShownStage, stageText } from '../report/assessment-text.ts';
-import { type View, viewOf } from '../view.ts';
-import { fontUri } from './font.ts';
-import { isSystemError, readEquipment, readVisit } from './reading.ts';
+import { viewOf } from '../view.ts';
+import { type Made, writePapers } from './papers.ts';
+import { readEquipment, readVisit } from './reading.ts';
 import { whyCommand } from './why.ts';
 
 export const assessCommand = (call: Call): number =>
   assessed(call, (made) => {
-    const file = optionValue(call.given, 'html');
-    if (file !== undefined && !writeReport(call, file, made)) return exit.faulty;
+    const written = writePapers(call, made);
+    if (written === 'failed') return exit.faulty;
     if (call.json) printJson(call, assessmentJson(made.view));
-    else if (file === undefined) print(call, assessmentText(made.view));
-    else complain(call, message('cli.html-written', { file }));
+    else if (written === 'none-asked') print(call, assessmentText(made.view));
     return verdict(call, made.view.assessment);
   });
 
@@ -30,8 +25,6 @@ export const stageCommand = (call: Call, stage: ShownStage): number =>
     else print(call, stageText(view, stage));
     return verdict(call, view.assessment);
   });
-
-export type Made = { readonly view: View; readonly visit: Visit; readonly equipment: Equipment };
 
 /** Reads, assesses and shows; nothing is shown of a visit that cannot be read at all. */
 const assessed = (call: Call, show: (made: Made) => number): number => {
@@ -67,24 +60,4 @@ const verdict = ({ given }: Call, { stages }: Assessment): number => {
   const failed =
     stages.proof.state === 'done' && stages.proof.value.checks.some((check) => check.verdict === 'fail');
   return given.flags.has('strict') && failed ? exit.faulty : exit.fine;
-};
-
-const writeReport = (call: Call, file: string, { visit, view, equipment }: Made): boolean => {
-  const { language, system }: Reader = call.speech.reader;
-  const font = fontUri(call.io);
-  const html = report(visit, view.assessment, {
-    language,
-    system,
-    equipment,
-    sources,
-    ...(font === undefined ? {} : { fontUri: font }),
-  });
-  try {
-    call.io.writeText(resolve(call.io.cwd, file), html);
-    return true;
-  } catch (error) {
-    if (!isSystemError(error)) throw error;
-    complain(call, message('cli.not-written', { file }));
-    return false;
-  }
 };

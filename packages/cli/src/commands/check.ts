@@ -12,18 +12,10 @@ export const checkCommand = (call: Call): number => {
   const report = runChecks(only);
   if (only !== undefined && report.rows.length === 0)
     return misused(call, message('cli.check.none', { text: only }));
-  if (call.json) printJson(call, reportJson(report));
+  if (call.json) printJson(call, report);
   else print(call, reportText(call, report));
   return report.failed === 0 ? exit.fine : exit.faulty;
 };
-
-const reportJson = ({ passed, failed, shown, sourceList, rows }: CheckReport): object => ({
-  passed,
-  failed,
-  shown,
-  sources: sourceList,
-  rows,
-});
 
 const reportText = (call: Call, report: CheckReport): string[] =>
   stacked(

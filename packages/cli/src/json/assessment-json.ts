@@ -1,6 +1,7 @@
 import { type Situation, type StageName, stageNames } from '@brinewright/service';
-import type { Message } from '@brinewright/words';
+import type { Issue, Message } from '@brinewright/words';
 import { plainIssue } from '../commands/format-issue.ts';
+import { issuesBefore } from '../report/issues-before.ts';
 import { isMessageKey, placeText, type View } from '../view.ts';
 
 /** The assessment as plain data, and what it says in the reader's language. With a stage: that one alone. */
@@ -15,6 +16,7 @@ export const assessmentJson = (view: View, only?: StageName): object => {
     ...(view.issues.length === 0
       ? {}
       : { setAside: view.issues.map((issue) => plainIssue(issue, view.reader.language)) }),
+    ...(only === undefined ? {} : issuesBeforeJson(view, only)),
     figures,
     stages: Object.fromEntries(names.map((name) => [name, stageJson(view, name)])),
     cautions,
@@ -25,17 +27,25 @@ export const assessmentJson = (view: View, only?: StageName): object => {
 const stageJson = (view: View, name: StageName): unknown => {
   const { stages } = view.assessment;
   const { figures: _, ...stage } = stages[name];
-  const issues = stage.issues.map((issue) => ({
-    ...issue,
-    says: view.say(issue.message),
-    ...placeOf(view, issue),
-  }));
+  const issues = stage.issues.map((issue) => issueJson(view, issue));
   const gaps = stage.gaps.map((gap) => ({ ...gap, says: view.say(gap.message) }));
   const value = valueJson(stages, name);
   return plain({ state: stage.state, ...(value === undefined ? {} : { value }), gaps, issues });
 };
 
-const placeOf = (view: View, issue: Parameters<typeof placeText>[1]): object => {
+/** What is odd in the visit that this stage stands on, where there is any. */
+const issuesBeforeJson = (view: View, only: StageName): object => {
+  const before = issuesBefore(view, only);
+  return before.length === 0 ? {} : { issuesBefore: before.map((issue) => issueJson(view, issue)) };
+};
+
+const issueJson = (view: View, issue: Issue): object => ({
+  ...issue,
+  says: view.say(issue.message),
+  ...placeOf(view, issue),
+});
+
+const placeOf = (view: View, issue: Issue): object => {
   const text = placeText(view, issue);
   return text === '' ? {} : { at: issue.at, where: text.trim().replace(/^\(|\)$/gu, '') };
 };

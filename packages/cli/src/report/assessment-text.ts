@@ -4,8 +4,11 @@ import { heading, stacked } from '../text/lines.ts';
 import type { View } from '../view.ts';
 import { assumed } from './assumed.ts';
 import { cautions } from './cautions.ts';
+import { issueLines } from './common.ts';
 import { diagnosis } from './diagnosis.ts';
+import { issuesBefore } from './issues-before.ts';
 import { known } from './known.ts';
+import { measureFirstInProgram } from './measure-first.ts';
 import { plan } from './plan.ts';
 import { program } from './program.ts';
 import { proof } from './proof.ts';
@@ -23,7 +26,7 @@ const stages: Readonly<
   repair: { title: 'cli.stage.repair', lines: repair },
   plan: { title: 'cli.stage.plan', lines: plan },
   program: { title: 'cli.stage.program', lines: program },
-  proof: { title: 'cli.stage.proof', lines: proof },
+  proof: { title: 'cli.stage.proof', lines: (view) => proof(view) },
 };
 
 /** The whole assessment, top-down in the order of the visit; cautions stand before the work. */
@@ -46,7 +49,7 @@ const wholeText = (view: View): string[] =>
     section(view, 'cli.cautions', cautions(view)),
     stage(view, 'plan'),
     stage(view, 'program'),
-    stage(view, 'proof'),
+    section(view, stages.proof.title, proof(view, measureFirstInProgram(view))),
     section(view, 'cli.assumed', assumed(view)),
   );
 
@@ -56,6 +59,7 @@ export const stageText = (view: View, name: ShownStage): string[] =>
     ? whyBlocked(view)
     : stacked(
         titleBlock(view),
+        section(view, 'cli.before', issueLines(view, issuesBefore(view, name))),
         name === 'plan' ? section(view, 'cli.cautions', cautions(view)) : [],
         stage(view, name),
       );

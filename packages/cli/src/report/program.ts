@@ -1,23 +1,19 @@
-import {
-  type BackwashWindow,
-  leansOn,
-  type Neighbour,
-  type ProgramAdvice,
-  type TimedSetting,
-} from '@brinewright/service';
+import type { BackwashWindow, Neighbour, ProgramAdvice, TimedSetting } from '@brinewright/service';
 import { quantity } from '@brinewright/units';
 import { bullets, capital, paragraph, stacked } from '../text/lines.ts';
 import { type Row, table } from '../text/table.ts';
-import { figureOf, shown, type View } from '../view.ts';
+import { shown, type View } from '../view.ts';
 import { sentences, staged } from './common.ts';
-import { figureName } from './known.ts';
+import { measureFirstLines, ofSettings, ofWindow } from './measure-first.ts';
 
 export const program = (view: View): string[] =>
   staged(view, view.assessment.stages.program, (value) =>
     stacked(
       sentences(view, value.notes.filter(isFinding)),
+      measureFirstLines(view, ofSettings(view, value)),
       settings(view, value),
       once(view, value),
+      measureFirstLines(view, ofWindow(view, value)),
       value.window === undefined ? [] : windowLines(view, value.window),
       sentences(
         view,
@@ -92,15 +88,8 @@ const windowLines = (view: View, window: BackwashWindow): string[] => {
       ? ''
       : ` ${view.word('cli.program.window-choice', { control: control.title, rate: control.rate })}`;
   return paragraph(
-    `${view.word('cli.program.window', { ...edges, aim: shown(view, window.aim) })} ${fitted}${better}${leaning(view, window.floor)}`,
+    `${view.word('cli.program.window', { ...edges, aim: shown(view, window.aim) })} ${fitted}${better}`,
   );
-};
-
-/** Where more than half of the doubt comes from an assumption, that is what to measure. */
-const leaning = (view: View, id: string): string => {
-  const edge = figureOf(view, id);
-  const root = figureOf(view, edge === undefined ? undefined : leansOn(edge, view.assessment.figures));
-  return root === undefined ? '' : ` ${view.word('cli.program.leans', { figure: figureName(view, root) })}`;
 };
 
 const doses = (view: View, { doses: all }: ProgramAdvice): string[] => {

@@ -1,13 +1,20 @@
-import type { ProofCheck } from '@brinewright/service';
+import type { FigureId, ProofCheck } from '@brinewright/service';
 import { capital, paragraph, stacked } from '../text/lines.ts';
 import { type Row, table } from '../text/table.ts';
 import { figureOf, figureWithSpread, percent, shown, type View } from '../view.ts';
 import { staged } from './common.ts';
+import { measureFirstLines, ofCheck } from './measure-first.ts';
 
-export const proof = (view: View): string[] =>
+/** `said` are the assumptions that the program has named already. */
+export const proof = (view: View, said: ReadonlySet<FigureId> = new Set()): string[] =>
   staged(view, view.assessment.stages.proof, ({ says, checks }) =>
     stacked(
       paragraph(view.say(says)),
+      measureFirstLines(
+        view,
+        checks.map((check) => ofCheck(view, check)),
+        said,
+      ),
       part(
         view,
         'papers.check.now',

@@ -3,7 +3,7 @@ import { type Report, unknownWord } from '../issue/report.ts';
 import type { Section } from '../like/merge.ts';
 import type { Resolved } from '../like/resolve.ts';
 import type { Family } from '../model/family.ts';
-import type { Fits } from '../model/feature.ts';
+import { checkFeatures } from './feature-references.ts';
 
 type Named = { readonly id: string };
 
@@ -91,57 +91,3 @@ const checkParts = (family: Family, resolved: Resolved, look: Look): void => {
   if (resolved.written.stack === undefined) return;
   for (const { part, index } of pieces) look('parts', [part], ['stack', index]);
 };
-
-/** Features are the family's own. What a stock says of features that a family has not restricts nothing. */
-const checkFeatures = (family: Family, resolved: Resolved, report: Report): void => {
-  const values = new Map(family.features.map(({ id, values }) => [id, values.map((value) => value.id)]));
-  const isOwn = (at: Path): boolean => resolved.placeOf(at)?.file === resolved.file;
-  const feature = (name: string, at: Path): readonly string[] | undefined => {
-    const known = values.get(name);
-    if (known === undefined && isOwn(at))
-      report.error(at, unknownWord('reference.unknown', name, [...values.keys()]), 'key');
-    return known;
-  };
-  const value = (name: string, known: readonly string[], at: Path): void => {
-    if (!known.includes(name) && isOwn(at)) report.error(at, unknownWord('reference.unknown', name, known));
-  };
-  const fits = (one: Fits, at: Path): void => {
-    for (const [name, allowed] of Object.entries(one)) {
-      const known = feature(name, [...at, name]);
-      for (const allowedValue of known === undefined ? [] : allowed)
-        value(allowedValue, known ?? [], [...at, name]);
-    }
-  };
-  for (const [index, one] of family.never.entries()) fits(one, ['never', index]);
-  for (const tell of family.tells) {
-    const at = ['tells', tell.id];
-    if (tell.kind === 'seen') {
-      for (const { id, allows } of tell.answers) fits(allows, allowsPath(resolved, [...at, 'answers', id]));
-    } else {
-      const known = feature(tell.feature, [...at, 'value', tell.feature]);
-      for (const name of known === undefined ? [] : Object.keys(tell.expected)) {
-        value(name, known ?? [], [...at, 'value', tell.feature, name]);
-      }
-    }
-  }
-  for (const bore of family.bores) {
-    for (const [index, row] of bore.rows.entries())
-      fits(row.fits, ['bores', bore.id, 'joins', index, 'when']);
-    for (const [index, one] of (bore.measured?.pistons ?? []).entries()) {
-      fits(one.fits, ['bores', bore.id, 'measured', 'pistons', index, 'when']);
-    }
-  }
-  for (const section of ['parts', 'tools', 'operations', 'faults', 'tests'] as const) {
-    for (const { id, fits: one } of family[section]) fits(one, [section, id, 'fits']);
-  }
-  for (const [index, { feature: name, from, to }] of family.conversions.entries()) {
-    const at = ['conversions', index, 'change', name];
-    const known = feature(name, at);
-    if (known === undefined) continue;
-    value(from, known, [...at, 0]);
-    value(to, known, [...at, 1]);
-  }
-};
-
-const allowsPath = (resolved: Resolved, at: Path): Path =>
-  resolved.placeOf([...at, 'allows']) !== undefined ? [...at, 'allows'] : at;

@@ -58,6 +58,14 @@ export const listed = (known: Iterable<string>): string => {
   return all.length > shown ? `${head}${comma}…\u0020(${all.length})` : head;
 };
 
+const few = 3;
+
+/** The first few of many under their name, and how many `more` there are. */
+export const short = (name: string, all: readonly string[]): Values => ({
+  [name]: all.slice(0, few).join(comma),
+  more: Math.max(0, all.length - few),
+});
+
 /** A word that is not among those known: the closest is offered, else the list. */
 export const unknownWord = (
   code: 'reference.unknown' | 'reference.stray' | 'schema.unknown-key' | 'schema.not-one-of',

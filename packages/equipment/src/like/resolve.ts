@@ -1,4 +1,6 @@
-import type { Issue, Path, Place } from '@brinewright/words';
+import { type Issue, message, type Path, type Place } from '@brinewright/words';
+import type { Finding } from '../issue/codes.ts';
+import { nearest } from '../issue/near.ts';
 import { createReport, type Locate, type PlaceOf, type Report, unknownWord } from '../issue/report.ts';
 import type { ParsedFamily } from '../load/parse-definition.ts';
 import { locateWith } from '../load/read-yaml.ts';
@@ -65,10 +67,20 @@ const stockOf = (family: ParsedFamily, stocks: Stocks, report: Report): ParsedFa
     report.error(['like'], { code: 'like.two-levels', values: { like, next: stock.written.like } });
   } else if (stock !== undefined) return stock;
   else if (!stocks.broken.has(like)) {
-    report.error(['like'], unknownWord('reference.unknown', like, [...stocks.whole.keys()]));
+    report.error(['like'], unknownStock(like, [...stocks.whole.keys()]));
   }
   return 'none';
 };
+
+/** The part before the stroke is easily left out: `metered` for `stock/metered`. */
+const unknownStock = (like: string, known: readonly string[]): Finding => {
+  const near = nearest(bareName(like), known.map(bareName));
+  const meant = known.find((name) => near !== undefined && bareName(name) === near);
+  const finding = unknownWord('reference.unknown', like, known);
+  return meant === undefined ? finding : { ...finding, mend: message('issue.did-you-mean', { near: meant }) };
+};
+
+const bareName = (name: string): string => name.slice(name.indexOf('/') + 1);
 
 const selfName = (family: ParsedFamily): string =>
   family.state === 'stock' ? `stock/${family.id}` : family.id;
@@ -83,10 +95,7 @@ const withControllers = (merged: WrittenFamily, stocks: Stocks, report: Report) 
     const base = entry.like === undefined ? undefined : baseController(entry.like, stocks);
     if (base !== undefined) bases.set(id, base);
     if (entry.like !== undefined && base === undefined && stocks.broken.size === 0) {
-      report.error(
-        ['controllers', id, 'like'],
-        unknownWord('reference.unknown', entry.like, controllerNames(stocks)),
-      );
+      report.error(['controllers', id, 'like'], unknownStock(entry.like, controllerNames(stocks)));
     }
     return [id, { ...base?.entry, ...entry }] as const;
   });

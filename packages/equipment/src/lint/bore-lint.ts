@@ -1,6 +1,7 @@
 import type { Issue } from '@brinewright/words';
 import { boreOf, type FittedBore } from '../bore/bore-of.ts';
 import { type BoreDefinition, type Stop, stops } from '../model/bore.ts';
+import { listed } from '../issue/report.ts';
 import { fitsVariant } from '../model/feature.ts';
 import { type LintRule, type LintSubject, lintIssue } from './lint-rule.ts';
 
@@ -33,20 +34,33 @@ export const joinsOpen: LintRule = {
     ),
 };
 
-/** Where a port stands twice and more than one set of seals would do, what was taken is said. */
+/** Where a port stands twice and more than one set of seals would do: whether `open` says which one it is. */
 export const openSettled: LintRule = {
   code: 'lint.open-settled',
   check: (subject) =>
     eachRow(subject, (fitted, bore, row) =>
       fitted.joined.stops
         .filter(({ choices }) => choices.length > 1)
-        .map(({ stop, open }) =>
-          lintIssue(subject, 'note', ['bores', bore.id, 'joins', row, 'open', stop], {
-            code: 'lint.open-settled',
-            values: { stop, seals: open.join('+') },
-          }),
-        ),
+        .map((stop) => settledOrLeft(subject, stop, bore, row)),
     ),
+};
+
+type JoinedStop = FittedBore['joined']['stops'][number];
+
+const settledOrLeft = (
+  subject: LintSubject,
+  { stop, open, choices, settled }: JoinedStop,
+  bore: BoreDefinition,
+  row: number,
+): Issue => {
+  const at = ['bores', bore.id, 'joins', row] as const;
+  const values = { stop, seals: listed(open.map(String)) };
+  if (settled === 'given')
+    return lintIssue(subject, 'note', [...at, 'open', stop], { code: 'lint.open-settled', values });
+  return lintIssue(subject, 'note', [...at, stop], {
+    code: 'lint.open-left',
+    values: { ...values, choices: listed(choices.map((one) => one.join('+'))) },
+  });
 };
 
 /** Measured lengths must give the joins that are written. */

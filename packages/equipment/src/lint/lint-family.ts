@@ -11,6 +11,8 @@ import { muteTell } from './mute-tell.ts';
 import { noInjector } from './no-injector.ts';
 import { noSpanish } from './no-spanish.ts';
 import { noWayBack } from './no-way-back.ts';
+import { noWaterFeature } from './no-water-feature.ts';
+import { partWithoutOf } from './part-without-of.ts';
 import { precedenceLoop } from './precedence-loop.ts';
 import { roleWithoutPart } from './role-without-part.ts';
 import { stillToEnter } from './still-to-enter.ts';
@@ -29,7 +31,9 @@ export const lintRules: readonly LintRule[] = [
   muteTell,
   lookAlikeValues,
   roleWithoutPart,
+  partWithoutOf,
   openSettled,
+  noWaterFeature,
   noSpanish,
   stillToEnter,
 ];

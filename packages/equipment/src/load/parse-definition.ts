@@ -30,7 +30,7 @@ export const parseDefinition = (file: string, text: string): Parsed => {
   const yaml = readYaml(file, text);
   if (!('data' in yaml)) return { state: 'broken', file, issues: yaml.issues };
   const kind = kindOf(yaml.data);
-  if (kind === undefined) return { state: 'broken', file, issues: [...yaml.issues, noKind(yaml)] };
+  if (kind === undefined) return { state: 'broken', file, issues: [...yaml.issues, noKind(file, yaml)] };
   if (kind === 'media') return parseMedia(file, yaml);
   return parseFamily(file, kind, yaml);
 };
@@ -76,9 +76,17 @@ const idOf = (data: unknown, kind: string): string | undefined => {
   return typeof id === 'string' ? id : undefined;
 };
 
-/** Neither family, stock nor media: a key close to one of them was probably meant. */
-const noKind = (yaml: YamlRead): Issue => {
+/** Keys that only a visit begins with. */
+const visitKeys = ['conditioners', 'site'];
+
+/** Neither family, stock nor media: a visit, or a key close to one of them was probably meant. */
+const noKind = (file: string, yaml: YamlRead): Issue => {
   const keys = isRecord(yaml.data) && !Array.isArray(yaml.data) ? Object.keys(yaml.data) : [];
+  const ofVisit = keys.find((key) => visitKeys.includes(key));
+  if (ofVisit !== undefined) {
+    const values = { key: ofVisit, file };
+    return issueAt('error', [ofVisit], yaml.locate([ofVisit], 'key'), { code: 'definition.is-visit', values });
+  }
   for (const key of keys) {
     const finding = unknownWord('schema.unknown-key', key, kindNames);
     if ('mend' in finding) return issueAt('error', [key], yaml.locate([key], 'key'), finding);

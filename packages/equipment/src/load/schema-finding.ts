@@ -4,7 +4,7 @@ import { z } from 'zod';
 import type { Finding } from '../issue/codes.ts';
 import { clipped, listed, unknownWord } from '../issue/report.ts';
 import { quantityFinding } from '../quantity/finding.ts';
-import { isQuantityForm, problemIn } from '../quantity/written.ts';
+import { isQuantityForm, problemIn, steplessMended } from '../quantity/written.ts';
 import type { YamlRead } from './read-yaml.ts';
 import { valueAt } from './record.ts';
 
@@ -119,6 +119,8 @@ const asked = z.object({ quantity: z.string(), form: z.string() });
 const customFinding = (params: unknown, { key, text }: Found): Finding => {
   const read = asked.safeParse(params);
   if (read.success && isQuantityKind(read.data.quantity) && isQuantityForm(read.data.form)) {
+    const mended = read.data.form === 'series' ? steplessMended(text, read.data.quantity) : undefined;
+    if (mended !== undefined) return { code: 'quantity.no-step', values: { text, mended } };
     const problem = problemIn(text, read.data.quantity, read.data.form);
     if (problem !== undefined) return quantityFinding(problem);
   }

@@ -72,7 +72,16 @@ const controlsFrom = (measured: Entry): Entry => {
 };
 
 const controllerFrom = (controller: Entry): Entry => {
-  const { holds, times, starts } = controller;
-  if (!Array.isArray(holds) || typeof times !== 'string' || !parseSeries(times, 'time').ok) return {};
-  return { [fitted]: { holds, times, ...(Array.isArray(starts) ? { starts } : {}) } };
+  const { holds, starts } = controller;
+  const times = seriesIn(controller, 'times', 'time');
+  if (!Array.isArray(holds) || Object.keys(times).length === 0) return {};
+  const days = seriesIn(controller, 'days', 'count');
+  const volumes = seriesIn(controller, 'volumes', 'volume');
+  return { [fitted]: { holds, ...times, ...(Array.isArray(starts) ? { starts } : {}), ...days, ...volumes } };
+};
+
+/** A range with its step, under its key; nothing where there is none or it cannot be read. */
+const seriesIn = (controller: Entry, key: string, kind: QuantityKind): Entry => {
+  const text = controller[key];
+  return typeof text === 'string' && parseSeries(text, kind).ok ? { [key]: text } : {};
 };

@@ -5,6 +5,7 @@ import {
   parseRange,
   type QuantityKind,
   type QuantityProblem,
+  type QuantityRange,
   quantity,
 } from '@brinewright/units';
 import { spaced } from '../issue/space.ts';
@@ -45,9 +46,20 @@ const upsideDown = (text: string) =>
 export const parseSeries = <K extends QuantityKind>(text: string, kind: K): ParsedRange<K> => {
   const read = parseRange(text, kind);
   if (!read.ok || read.range.by !== undefined) return read;
-  const { min, max } = read.range;
-  const example = spaced(min.as, 'to', max.as, 'by', min.as);
+  const example = stepped(read.range);
   return { ok: false, problem: { what: 'not-a-range', example, kind, text, units: [] } };
+};
+
+/** A range that lacks nothing but its step, with a step as it might be. */
+export const steplessMended = (text: string, kind: QuantityKind): string | undefined => {
+  const read = parseRange(text, kind);
+  return read.ok && read.range.by === undefined ? stepped(read.range) : undefined;
+};
+
+/** The first value serves as the step; where it is zero, one of its unit. */
+const stepped = ({ min, max }: QuantityRange): string => {
+  const step = min.si === 0 ? min.as.replace(/^[\d.,]+/u, '1') : min.as;
+  return spaced(min.as, 'to', max.as, 'by', step);
 };
 
 /** What is wrong with a written quantity, if anything. */

@@ -9,6 +9,12 @@ import { isLength, quantityAt } from './figure-values.ts';
 import { bullets, pictured, section, sentences } from './parts.ts';
 import { type Sheet, widths } from './sheet.ts';
 
+/** What sets the ceiling: the bed itself, or what supply or drain carry. */
+const limitOf = (window: BackwashWindow): FlowWindow['limit'] => {
+  if (window.ceiling === 'situation.supply.flow') return 'supply';
+  return window.ceiling === 'situation.drain.carries' ? 'drain' : 'bed';
+};
+
 const windowFlows = (sheet: Sheet, window: BackwashWindow): FlowWindow | undefined => {
   const [floor, ceiling] = [quantityAt(sheet, window.floor), quantityAt(sheet, window.ceiling)];
   if (floor === undefined || ceiling === undefined) return undefined;
@@ -17,6 +23,7 @@ const windowFlows = (sheet: Sheet, window: BackwashWindow): FlowWindow | undefin
   return {
     floor,
     ceiling,
+    limit: limitOf(window),
     ...(aim === undefined ? {} : { aim }),
     ...(fitted === undefined ? {} : { fitted }),
   };
@@ -63,7 +70,7 @@ export const backwashSection = (sheet: Sheet): Markup | undefined => {
   if (window === undefined || flows === undefined) return undefined;
   const edges = [
     [sheet.word('papers.backwash.floor'), window.floor],
-    [sheet.word('papers.backwash.ceiling'), window.ceiling],
+    [sheet.word(`papers.backwash.ceiling-${limitOf(window)}`), window.ceiling],
   ] as const;
   return section(
     sheet.word('papers.backwash'),

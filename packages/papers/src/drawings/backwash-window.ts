@@ -15,6 +15,7 @@ type Flow = Quantity;
 export type FlowWindow = {
   readonly floor: Flow;
   readonly ceiling: Flow;
+  readonly limit: 'bed' | 'supply' | 'drain';
   readonly aim?: Flow;
   readonly fitted?: Flow;
 };
@@ -71,7 +72,7 @@ const bracket = (x: number, y: number, opens: 1 | -1): Markup =>
 /** The backwash window on a line of flow: brackets for the two waters, the aim, and what is fitted. */
 export const backwashWindow = (window: FlowWindow, options: DrawingOptions): Drawing => {
   const { width, id } = options;
-  const { floor, ceiling, aim, fitted } = window;
+  const { floor, ceiling, limit, aim, fitted } = window;
   const flows = [floor, ceiling, aim, fitted].filter((flow) => flow !== undefined).map((flow) => flow.si);
   const [from, to] = around(flows, 0.3);
   const at = linear(from, to, 8, width - 8);
@@ -100,7 +101,7 @@ export const backwashWindow = (window: FlowWindow, options: DrawingOptions): Dra
     { x: at(floor.si), words: `${said(floor)}: ${sayKey(options, 'papers.window.floor')}`, of: 'second' },
     {
       x: at(ceiling.si),
-      words: `${said(ceiling)}: ${sayKey(options, 'papers.window.ceiling')}`,
+      words: `${said(ceiling)}: ${sayKey(options, `papers.window.ceiling-${limit}`)}`,
       of: 'second',
     },
   ];

@@ -1,8 +1,10 @@
+import { rinseTime } from '@brinewright/physics';
 import { quantity } from '@brinewright/units';
 import { type Message, message } from '@brinewright/words';
 import type { Ledger } from '../derivation/ledger.ts';
 import type { Situation } from '../situation/situation.ts';
 import { putDoseAtRate } from './chain.ts';
+import type { BackwashWindow } from './program-advice.ts';
 import { rules } from './rules.ts';
 
 /** What the found settings do, in sentences: too much or too little salt, a short rinse, brine that stays behind. */
@@ -112,4 +114,36 @@ export const siteNotes = (s: Situation, ledger: Ledger): readonly Message[] => {
   else if (iron >= rules.calendar.ironFrom.si)
     notes.push(message('program.iron-some', { iron: quantity('concentration', iron) }));
   return notes;
+};
+
+/** Another drain control than the fitted one, with the fast rinse that goes with it. */
+export const drainInstead = (
+  s: Situation,
+  ledger: Ledger,
+  window: BackwashWindow | undefined,
+): readonly Message[] => {
+  if (window?.state !== 'open' || (window.fits !== 'below' && window.fits !== 'above')) return [];
+  const fitted = quantity('flow', ledger.need('situation.rate.backwash'));
+  const control = s.family.controls.drain.find(({ id }) => id === window.choice);
+  if (control === undefined) return [message(`program.window.fitted-${window.fits}`, { fitted })];
+  const at = `program.instead.${control.id}`;
+  ledger.define(`${at}.rate`, control.rate, control.id);
+  const put = ledger.derive(
+    rinseTime,
+    {
+      bedVolumes: 'program.rule.fast-rinse',
+      resinVolume: 'situation.bed.volume',
+      rinseFlow: `${at}.rate`,
+    },
+    { rinseTime: `${at}.fast-rinse.time` },
+  );
+  const values = { fitted, control: control.title };
+  return put
+    ? [
+        message(`program.window.fit-${window.fits}-rinse`, {
+          ...values,
+          rinse: quantity('time', ledger.need(`${at}.fast-rinse.time`)),
+        }),
+      ]
+    : [message(`program.window.fit-${window.fits}`, values)];
 };

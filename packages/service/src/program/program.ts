@@ -1,9 +1,9 @@
-import { type Issue, message } from '@brinewright/words';
+import { type Issue, type Message, message } from '@brinewright/words';
 import { type Ledger, openLedger } from '../derivation/ledger.ts';
 import type { Situation } from '../situation/situation.ts';
 import { blocked, done, type Gap, type Stage } from '../stage/stage.ts';
 import { putFilterProgram } from './filter-program.ts';
-import { controlInstead, foundNotes, onceNotes, siteNotes } from './findings.ts';
+import { controlInstead, drainInstead, foundNotes, onceNotes, siteNotes } from './findings.ts';
 import { putLeak } from './leak.ts';
 import type { ProgramAdvice } from './program-advice.ts';
 import { decidedDose, putAdvised, putDose, putDoses, putFound, putInterval } from './softener-program.ts';
@@ -43,14 +43,13 @@ const softener = (s: Situation, ledger: Ledger): Advised => {
   const timed = putAdvised(s, ledger);
   const interval = putInterval(s, ledger);
   const { year, gaps, notes } = putYear(s, ledger);
-  const lift =
-    s.medium === undefined ? { notes: [] } : backwashWindow(ledger, s.medium, s.family.controls.drain);
+  const lift = liftOf(s, ledger);
   return {
     value: {
       settings: timed.settings,
       ...(interval.volume === undefined ? {} : { volume: interval.volume }),
       ...(interval.days === undefined ? {} : { days: interval.days }),
-      ...('window' in lift && lift.window !== undefined ? { window: lift.window } : {}),
+      ...(lift.window === undefined ? {} : { window: lift.window }),
       doses,
       year,
       once: onceNotes(s, ledger),
@@ -60,7 +59,7 @@ const softener = (s: Situation, ledger: Ledger): Advised => {
         ...notes,
         ...timed.notes,
         ...interval.notes,
-        ...lift.notes,
+        ...windowNotes(s, ledger, lift),
         ...siteNotes(s, ledger),
       ],
     },
@@ -70,21 +69,30 @@ const softener = (s: Situation, ledger: Ledger): Advised => {
 
 const filter = (s: Situation, ledger: Ledger): Advised => {
   const timed = putFilterProgram(s, ledger);
-  const lift =
-    s.medium === undefined ? { notes: [] } : backwashWindow(ledger, s.medium, s.family.controls.drain);
+  const lift = liftOf(s, ledger);
   return {
     value: {
       settings: timed.settings,
       ...(timed.days === undefined ? {} : { days: timed.days }),
-      ...('window' in lift && lift.window !== undefined ? { window: lift.window } : {}),
+      ...(lift.window === undefined ? {} : { window: lift.window }),
       doses: [],
       year: [],
       once: [],
-      notes: [...putLeak(ledger), ...timed.notes, ...lift.notes],
+      notes: [...putLeak(ledger), ...timed.notes, ...windowNotes(s, ledger, lift)],
     },
     gaps: [],
   };
 };
+
+const liftOf = (s: Situation, ledger: Ledger): Lifted =>
+  s.medium === undefined ? { notes: [] } : backwashWindow(ledger, s.medium, s.family.controls.drain);
+
+type Lifted = ReturnType<typeof backwashWindow>;
+
+const windowNotes = (s: Situation, ledger: Ledger, { window, notes }: Lifted): readonly Message[] => [
+  ...drainInstead(s, ledger, window),
+  ...notes,
+];
 
 /** A decided dose without its unit is not guessed. */
 const unreadDose = (s: Situation): readonly Issue[] => {

@@ -186,26 +186,29 @@ const wholeDays = (s: Situation, time: number): number => {
   return Math.max(min, Math.min(max, downTo(time / secondsPerDay, by, min))) * secondsPerDay;
 };
 
-/** The doses that are shown beside the chosen one. */
-export const putDoses = (ledger: Ledger): ProgramAdvice['doses'] =>
-  dosesShown.flatMap((pounds) => {
-    const at = `program.dose-${pounds}`;
-    ledger.assume(`${at}.dose`, fromUnit(pounds, 'lb/ft3', 'salt-dose'), 'ours');
-    putCapacity(ledger, at, `${at}.dose`);
-    putRefillForDose(ledger, at, `${at}.dose`);
-    if (!ledger.has(`${at}.volume.full`)) return [];
-    return [
-      {
-        dose: `${at}.dose`,
-        capacity: `${at}.capacity`,
-        volume: `${at}.volume.full`,
-        salt: `${at}.salt`,
-        chosen:
-          Math.abs(ledger.need(`${at}.dose`) - ledger.need('program.dose')) <
-          0.02 * ledger.need('program.dose'),
-      },
-    ];
-  });
+/** The usual doses, and the chosen one among them where it is none of these, from small to large. */
+export const putDoses = (ledger: Ledger): ProgramAdvice['doses'] => {
+  const chosen = ledger.need('program.dose');
+  for (const pounds of dosesShown)
+    ledger.assume(`program.dose-${pounds}.dose`, fromUnit(pounds, 'lb/ft3', 'salt-dose'), 'ours');
+  const usual = dosesShown.map((pounds) =>
+    doseRow(ledger, `program.dose-${pounds}`, `program.dose-${pounds}.dose`),
+  );
+  const close = (row: DoseRow): boolean => Math.abs(ledger.need(row.dose) - chosen) < 0.02 * chosen;
+  const rows = usual.some(close) ? usual : [...usual, doseRow(ledger, 'program.chosen', 'program.dose')];
+  return rows
+    .filter(({ volume }) => ledger.has(volume))
+    .toSorted((a, b) => ledger.need(a.dose) - ledger.need(b.dose))
+    .map((row) => ({ ...row, chosen: close(row) }));
+};
+
+type DoseRow = Omit<ProgramAdvice['doses'][number], 'chosen'>;
+
+const doseRow = (ledger: Ledger, at: string, dose: FigureId): DoseRow => {
+  putCapacity(ledger, at, dose);
+  putRefillForDose(ledger, at, dose);
+  return { dose, capacity: `${at}.capacity`, volume: `${at}.volume.full`, salt: `${at}.salt` };
+};
 
 /** How long the found settings run between regenerations: as metered, or by the calendar. */
 export const putFoundInterval = (s: Situation, ledger: Ledger): FigureId | undefined => {

@@ -2,7 +2,7 @@ import { type Conversion, type Family, fitsVariant, type Part, type Variant } fr
 import { type Issue, type Message, message } from '@brinewright/words';
 import type { Target } from '../recognition/recognition.ts';
 import type { Situation } from '../situation/situation.ts';
-import type { Remaining } from './in-the-hand.ts';
+import type { Remaining } from './repair.ts';
 
 type Convert = Extract<Target, { kind: 'convert' }>;
 

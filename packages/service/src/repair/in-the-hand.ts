@@ -1,10 +1,8 @@
-import { type Family, type Fits, fitsVariant, type Variant } from '@brinewright/equipment';
+import { type Family, type Fits, fitsVariant } from '@brinewright/equipment';
 import { message } from '@brinewright/words';
 import type { Target } from '../recognition/recognition.ts';
 import { converted } from './convert.ts';
-import type { RepairPlan } from './repair.ts';
-
-export type Remaining = readonly { readonly variant: Variant; readonly p: number }[];
+import type { Remaining, RepairPlan } from './repair.ts';
 
 type Wrong = RepairPlan['wrong'][number];
 

@@ -2,9 +2,8 @@ import type { Family } from '@brinewright/equipment';
 import type { Recognition } from '../recognition/recognition.ts';
 import type { Situation } from '../situation/situation.ts';
 import { byThenId } from '../stage/rank.ts';
-import type { Remaining } from './in-the-hand.ts';
 import { type Bill, billFor, type Wanted } from './parts-for.ts';
-import type { PartLine, RepairPlan } from './repair.ts';
+import type { PartLine, Remaining, RepairPlan } from './repair.ts';
 
 /** A bill this unlikely no longer decides what is brought: recognition calls the rest decided. */
 const negligible = 0.05;

@@ -8,10 +8,10 @@ import { variantSpace } from '../recognition/variant-space.ts';
 import type { Situation } from '../situation/situation.ts';
 import { done, type Gap, type Stage } from '../stage/stage.ts';
 import { conversionChecks, conversionRefusals, unreadConversions } from './convert.ts';
-import { type Remaining, wrongInTheHand } from './in-the-hand.ts';
+import { wrongInTheHand } from './in-the-hand.ts';
 import { billsOf, differingLines, sharedLines } from './lines.ts';
 import { refusals, tooHot } from './refuse.ts';
-import type { RepairPlan, Substitute } from './repair.ts';
+import type { Remaining, RepairPlan, Substitute } from './repair.ts';
 import { faultsToMend } from './targets.ts';
 
 /**

@@ -1,9 +1,9 @@
 import { quantity } from '@brinewright/units';
 import { type Message, message } from '@brinewright/words';
 import type { Situation } from '../situation/situation.ts';
-import type { Remaining } from './in-the-hand.ts';
 import type { Billed } from './lines.ts';
 import type { Bill } from './parts-for.ts';
+import type { Remaining } from './repair.ts';
 
 /** A role that some remaining variant needs and no part serves: nothing is adapted. */
 export const refusals = (s: Situation, bills: Billed, roles: readonly string[]): readonly Message[] =>

@@ -1,5 +1,9 @@
+import type { Variant } from '@brinewright/equipment';
 import type { Message } from '@brinewright/words';
 import type { Target } from '../recognition/recognition.ts';
+
+/** Variants that still count, with their odds. */
+export type Remaining = readonly { readonly variant: Variant; readonly p: number }[];
 
 export type PartLine = {
   readonly part: string;

@@ -84,4 +84,32 @@ export const figuresEn = {
   'figure.proof.tolerance.backwash': 'Tolerance of the backwash flow',
   'figure.proof.tolerance.draw': 'Tolerance of the brine draw',
   'figure.proof.tolerance.refill': 'Tolerance of the refill water',
+
+  'measure-first.situation.bed.grain':
+    'Measure the grain size first: most of the doubt in {figures} comes from it. A pail under the drain in backwash shows it; write what is in it, the flow and the temperature under “pail”.',
+  'measure-first.situation.bed.grain-density':
+    'Look up the grain density first: most of the doubt in {figures} comes from it. It stands on the data sheet of the medium.',
+  'measure-first.situation.bed.voidage':
+    'Measure the free share of the settled bed first: most of the doubt in {figures} comes from it. It is the water that a jar of settled grains takes up.',
+  'measure-first.program.window.sphericity':
+    'Watch the bed lift first: most of the doubt in {figures} comes from how round its grains are. Grains in a pail under the drain in backwash mean too much flow.',
+  'measure-first.situation.tank.wall':
+    'Find the tank wall first: most of the doubt in {figures} comes from it. Read it on the tank, or ask its maker.',
+  'measure-first.situation.hardness':
+    'Titrate the raw water first: most of the doubt in {figures} comes from its hardness.',
+  'measure-first.situation.water.iron':
+    'Test the raw water for iron first: most of the doubt in {figures} comes from it.',
+  'measure-first.situation.water.manganese':
+    'Test the raw water for manganese first: most of the doubt in {figures} comes from it.',
+  'measure-first.situation.temperature.coldest':
+    'Measure the coldest water first: most of the doubt in {figures} comes from it. A thermometer in the running tap in winter, or the water works, tells it.',
+  'measure-first.situation.temperature.warmest':
+    'Measure the warmest water first: most of the doubt in {figures} comes from it. A thermometer in the running tap in summer, or the water works, tells it.',
+  'measure-first.situation.brine.temperature':
+    'Measure the brine temperature first: most of the doubt in {figures} comes from it. Hang a thermometer in the brine.',
+  'measure-first.other': 'Measure first: {assumption}. Most of the doubt in {figures} comes from it.',
+  'measure-first.of.window': 'the backwash window',
+  'measure-first.of.step': 'the time for {step}',
+  'measure-first.of.volume': 'the volume between regenerations',
+  'measure-first.of.check': 'the limits of the check “{check}”',
 } as const satisfies Record<string, string>;

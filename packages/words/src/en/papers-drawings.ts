@@ -81,7 +81,9 @@ export const papersDrawingsEn = {
   'papers.window.aim': 'Aim {flow}.',
   'papers.window.fitted': 'The control fitted gives {flow}.',
   'papers.window.floor': 'lifts enough, warmest',
-  'papers.window.ceiling': 'keeps the resin, coldest',
+  'papers.window.ceiling-bed': 'keeps the resin, coldest',
+  'papers.window.ceiling-supply': 'all the supply gives',
+  'papers.window.ceiling-drain': 'all the drain carries',
   'papers.window.aim-label': 'aim {flow}',
   'papers.window.fitted-label': 'fitted {flow}',
 } as const satisfies Record<string, string>;

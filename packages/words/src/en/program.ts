@@ -52,6 +52,16 @@ export const programEn = {
     '{flow} all year: it keeps the bed in and lifts it {lift} in the warmest water; backwash longer then',
   'program.window.choice.less-bed': 'less bed, so that it has room to rise',
   'program.window.choice.two-controls': 'one drain control for winter and one for summer',
+  'program.window.fit-below': 'The fitted backwash of {fitted} is too weak for this bed: fit {control}.',
+  'program.window.fit-above': 'The fitted backwash of {fitted} is too strong for this bed: fit {control}.',
+  'program.window.fit-below-rinse':
+    'The fitted backwash of {fitted} is too weak for this bed: fit {control}. The fast rinse is then {rinse}.',
+  'program.window.fit-above-rinse':
+    'The fitted backwash of {fitted} is too strong for this bed: fit {control}. The fast rinse is then {rinse}.',
+  'program.window.fitted-below':
+    'The backwash of {fitted} is too weak for this bed, and no drain control in the definition lies in the window.',
+  'program.window.fitted-above':
+    'The backwash of {fitted} is too strong for this bed, and no drain control in the definition lies in the window.',
   'program.window.spread':
     'The other method (Ergun) sees {ergun} of lift at this rate in the coldest water, and there is room for {most}. Hold a pail under the drain and look for beads.',
   'derivation.rule.as-read': 'as read in the test',

@@ -84,7 +84,9 @@ export const papersDrawingsEs = {
   'papers.window.aim': 'Conviene {flow}.',
   'papers.window.fitted': 'El control instalado da {flow}.',
   'papers.window.floor': 'levanta bastante, agua caliente',
-  'papers.window.ceiling': 'no saca resina, agua fría',
+  'papers.window.ceiling-bed': 'retiene la resina, más fría',
+  'papers.window.ceiling-supply': 'todo lo que da el suministro',
+  'papers.window.ceiling-drain': 'todo lo que lleva el drenaje',
   'papers.window.aim-label': 'conviene {flow}',
   'papers.window.fitted-label': 'instalado {flow}',
 } as const satisfies Translation<typeof papersDrawingsEn>;

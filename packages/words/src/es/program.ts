@@ -56,6 +56,18 @@ export const programEs = {
     '{flow} todo el año: mantiene la cama adentro y la levanta {lift} en el agua más caliente; entonces retrolave más tiempo',
   'program.window.choice.less-bed': 'menos cama, para que tenga espacio',
   'program.window.choice.two-controls': 'un control de drenaje para invierno y otro para verano',
+  'program.window.fit-below':
+    'El retrolavado instalado de {fitted} es débil para esta cama: ponga {control}.',
+  'program.window.fit-above':
+    'El retrolavado instalado de {fitted} es fuerte para esta cama: ponga {control}.',
+  'program.window.fit-below-rinse':
+    'El retrolavado instalado de {fitted} es débil para esta cama: ponga {control}. El enjuague rápido es entonces de {rinse}.',
+  'program.window.fit-above-rinse':
+    'El retrolavado instalado de {fitted} es fuerte para esta cama: ponga {control}. El enjuague rápido es entonces de {rinse}.',
+  'program.window.fitted-below':
+    'El retrolavado de {fitted} es débil para esta cama, y ningún control de drenaje de la definición queda en la ventana.',
+  'program.window.fitted-above':
+    'El retrolavado de {fitted} es fuerte para esta cama, y ningún control de drenaje de la definición queda en la ventana.',
   'program.window.spread':
     'El otro método (Ergun) ve {ergun} de expansión con este flujo en el agua más fría, y hay espacio para {most}. Ponga una cubeta en el drenaje y busque perlas.',
   'derivation.rule.as-read': 'como se leyó en la prueba',
