@@ -1,14 +1,15 @@
 import { globSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import * as physics from '@brinewright/physics';
+import * as units from '@brinewright/units';
 import { describe, expect, it } from 'vitest';
 
-const folder = fileURLToPath(new URL('../../packages/physics/src/', import.meta.url));
+const packages = fileURLToPath(new URL('../../packages/', import.meta.url));
 
 type Example = { readonly file: string; readonly code: string; readonly printed: string };
 
 const examplesIn = (file: string): readonly Example[] => {
-  const comments = [...readFileSync(`${folder}${file}`, 'utf8').matchAll(/```ts\n([\s\S]*?)```/g)];
+  const comments = [...readFileSync(`${packages}${file}`, 'utf8').matchAll(/```ts\n([\s\S]*?)```/g)];
   return comments.map(([, block = '']) => {
     const text = block.replaceAll(/^ *\* ?/gm, '');
     const [code = '', printed = ''] = text.split('// =>');
@@ -24,16 +25,17 @@ const digitsOf = (printed: string): number =>
     .replaceAll(/[-._]/g, '').length;
 
 const evaluate = (code: string): unknown => {
-  const run = new Function(...Object.keys(physics), `return (${code});`);
-  return run(...Object.values(physics));
+  const scope = { ...physics, ...units };
+  const run = new Function(...Object.keys(scope), `return (${code});`);
+  return run(...Object.values(scope));
 };
 
-const examples = globSync('**/*.ts', { cwd: folder })
+const examples = globSync('{physics,units}/src/**/*.ts', { cwd: packages })
   .filter((file) => !file.endsWith('.test.ts'))
   .sort()
   .flatMap(examplesIn);
 
-describe('the examples in the comments of physics', () => {
+describe('the examples in the comments of physics and units', () => {
   it('are there', () => {
     expect(examples.length).toBeGreaterThan(50);
   });

@@ -19,9 +19,11 @@ export const textIn = (value: unknown, name: string): string => {
   return found;
 };
 
+export const isList = (value: unknown): value is readonly unknown[] => Array.isArray(value);
+
 export const listIn = (value: unknown, name: string): readonly unknown[] => {
-  const found: unknown = field(value, name);
-  if (!Array.isArray(found)) throw new Error(`${name}: list expected`);
+  const found = field(value, name);
+  if (!isList(found)) throw new Error(`${name}: list expected`);
   return found;
 };
 

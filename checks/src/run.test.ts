@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { agrees } from './row.ts';
 import { runChecks } from './run.ts';
 
 describe('the published values', () => {
@@ -17,6 +18,12 @@ describe('the published values', () => {
     expect(report.sources).toBeGreaterThan(20);
     const counted = report.rows.filter(({ verdict }) => verdict !== 'shown');
     expect(counted.filter(({ mark }) => mark.startsWith('memory'))).toEqual([]);
+  });
+
+  it('that the engine carries in tables of its own are the published ones, and not counted', () => {
+    const own = report.rows.filter(({ notCounted }) => notCounted === 'own-table');
+    expect(own.length).toBeGreaterThan(100);
+    expect(own.filter((row) => !agrees(row)).map(({ id }) => id)).toEqual([]);
   });
 
   it('have an id each', () => {

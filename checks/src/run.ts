@@ -1,11 +1,12 @@
 import { type Family, families } from './families.ts';
 import { type CheckRow, isCounted, judge } from './row.ts';
+import { workOf } from './works.ts';
 
 export type CheckReport = {
   readonly passed: number;
   readonly failed: number;
   readonly shown: number;
-  /** How many different sources stand behind the counted rows. */
+  /** How many published works stand behind the counted rows, each once. */
   readonly sources: number;
   readonly sourceList: readonly string[];
   readonly rows: readonly CheckRow[];
@@ -19,7 +20,8 @@ const byCode = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 const summed = (rows: readonly CheckRow[]): CheckReport => {
   const count = (verdict: CheckRow['verdict']): number =>
     rows.filter((row) => row.verdict === verdict).length;
-  const sourceList = [...new Set(rows.filter(isCounted).map((row) => row.source))].sort(byCode);
+  const named = rows.filter(isCounted).flatMap((row) => workOf(row.source) ?? []);
+  const sourceList = [...new Set(named)].sort(byCode);
   return {
     passed: count('pass'),
     failed: count('fail'),

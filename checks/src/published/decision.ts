@@ -10,8 +10,8 @@ import {
   smallestStock,
 } from '@brinewright/physics';
 import { field, listIn, numberIn, textIn } from '../json-access.ts';
-import { type NestedExample, nestedClaims, readNested } from '../nested-examples.ts';
 import { isObject } from '../read-data.ts';
+import { claimsOf, type Example, readExamples } from '../read-examples.ts';
 import type { Claim } from '../row.ts';
 
 const actionOf = (value: unknown): RepairAction => {
@@ -26,7 +26,7 @@ const actionOf = (value: unknown): RepairAction => {
 
 const actionsOf = (inputs: unknown): readonly RepairAction[] => listIn(inputs, 'actions').map(actionOf);
 
-const freeOrder = ({ inputs }: NestedExample) => {
+const freeOrder = ({ inputs }: Example) => {
   const actions = actionsOf(inputs);
   const best = bestRepairOrder(actions);
   const worst = everyRepairOrder(actions).at(-1);
@@ -38,7 +38,7 @@ const freeOrder = ({ inputs }: NestedExample) => {
   };
 };
 
-const coveredOrder = ({ inputs }: NestedExample) => {
+const coveredOrder = ({ inputs }: Example) => {
   const actions = actionsOf(inputs);
   const covers = { K: numberIn(field(inputs, 'open_cost'), 'K') };
   const best = bestRepairOrder(actions, covers);
@@ -51,7 +51,7 @@ const coveredOrder = ({ inputs }: NestedExample) => {
   };
 };
 
-const oneTest = ({ inputs }: NestedExample) => {
+const oneTest = ({ inputs }: Example) => {
   const { posteriorPositive, posteriorNegative } = bayesUpdate.compute({
     prior: numberIn(inputs, 'prior'),
     sensitivity: numberIn(inputs, 'sensitivity'),
@@ -60,7 +60,7 @@ const oneTest = ({ inputs }: NestedExample) => {
   return { posterior_positive: posteriorPositive, posterior_negative: posteriorNegative };
 };
 
-const normalOrder = ({ inputs }: NestedExample) => {
+const normalOrder = ({ inputs }: Example) => {
   const { criticalRatio, order } = newsvendorNormal.compute({
     mean: numberIn(inputs, 'mean'),
     standardDeviation: numberIn(inputs, 'sd'),
@@ -70,13 +70,13 @@ const normalOrder = ({ inputs }: NestedExample) => {
   return { critical_ratio: criticalRatio, order };
 };
 
-const poissonOrder = ({ inputs }: NestedExample) => {
+const poissonOrder = ({ inputs }: Example) => {
   const mean = numberIn(inputs, 'mean');
   const { order } = newsvendorPoisson.compute({ mean, criticalRatio: numberIn(inputs, 'critical_ratio') });
   return { order, cdf_4: poissonCdf(mean, 4), cdf_5: poissonCdf(mean, 5) };
 };
 
-const stockRows = ({ inputs, expected }: NestedExample) => {
+const stockRows = ({ inputs, expected }: Example) => {
   const leadTimeDemand = numberIn(inputs, 'lead_time_demand');
   return {
     rows: listIn(expected, 'rows').map((row) => {
@@ -93,13 +93,13 @@ const stockRows = ({ inputs, expected }: NestedExample) => {
 
 /** Orders of repair, Bayes and stock. */
 export const rows = (): readonly Claim[] => {
-  const examples = readNested('decision-examples.json');
+  const examples = readExamples('decision-examples.json');
   return [
-    ...nestedClaims(examples, 'D1', freeOrder),
-    ...nestedClaims(examples, 'D3', coveredOrder),
-    ...nestedClaims(examples, 'D5', oneTest),
-    ...nestedClaims(examples, 'D6', normalOrder),
-    ...nestedClaims(examples, 'D7', poissonOrder),
-    ...nestedClaims(examples, 'D8', stockRows, ['S']),
+    ...claimsOf(examples, 'D1', freeOrder),
+    ...claimsOf(examples, 'D3', coveredOrder),
+    ...claimsOf(examples, 'D5', oneTest),
+    ...claimsOf(examples, 'D6', normalOrder),
+    ...claimsOf(examples, 'D7', poissonOrder),
+    ...claimsOf(examples, 'D8', stockRows, ['S']),
   ];
 };

@@ -7,11 +7,9 @@ import {
   rejectionLimit,
 } from '@brinewright/physics';
 import { numberIn, numbersIn } from '../json-access.ts';
-import { type NestedExample, nestedClaims, readNested } from '../nested-examples.ts';
+import { claimsOf, type Example, readExamples } from '../read-examples.ts';
 import type { Claim } from '../row.ts';
-import { gallonPerMinute } from './us-units.ts';
-
-const gallon = gallonPerMinute * 60;
+import { gallon, gallonPerMinute } from './us-units.ts';
 
 const estimated = (inputs: unknown) => ({
   estimate: numberIn(inputs, 'estimate'),
@@ -19,7 +17,7 @@ const estimated = (inputs: unknown) => ({
   lower: numberIn(inputs, 'lower'),
 });
 
-const guardedAcceptance = ({ inputs }: NestedExample) => {
+const guardedAcceptance = ({ inputs }: Example) => {
   const limit = numberIn(inputs, 'limit_mg_L');
   const u = numberIn(inputs, 'u_mg_L');
   return {
@@ -28,7 +26,7 @@ const guardedAcceptance = ({ inputs }: NestedExample) => {
   };
 };
 
-const pail = ({ inputs }: NestedExample) => {
+const pail = ({ inputs }: Example) => {
   const rate = pailRate.compute({
     volume: numberIn(inputs, 'V_gal') * gallon,
     markHalfWidth: numberIn(inputs, 'V_half_width') * gallon,
@@ -42,7 +40,7 @@ const pail = ({ inputs }: NestedExample) => {
   };
 };
 
-const gauge = ({ inputs }: NestedExample) => {
+const gauge = ({ inputs }: Example) => {
   const parts = numbersIn(inputs, 'components_nm');
   return {
     u_c_nm: combinedUncertainty(parts),
@@ -52,21 +50,21 @@ const gauge = ({ inputs }: NestedExample) => {
 
 /** Uncertainty, conformance and guarded limits. */
 export const rows = (): readonly Claim[] => {
-  const examples = readNested('metrology-examples.json');
+  const examples = readExamples('metrology-examples.json');
   return [
-    ...nestedClaims(examples, 'M1', ({ inputs }) => ({
+    ...claimsOf(examples, 'M1', ({ inputs }) => ({
       p: conformanceProbability({ ...estimated(inputs), upper: numberIn(inputs, 'upper') }),
     })),
-    ...nestedClaims(examples, 'M3', ({ inputs }) => ({ p: conformanceProbability(estimated(inputs)) })),
-    ...nestedClaims(examples, 'M4', ({ inputs }) => ({
+    ...claimsOf(examples, 'M3', ({ inputs }) => ({ p: conformanceProbability(estimated(inputs)) })),
+    ...claimsOf(examples, 'M4', ({ inputs }) => ({
       decision_limit: rejectionLimit('upper', {
         limit: numberIn(inputs, 'limit'),
         uRelative: numberIn(inputs, 'u_rel'),
         risk: normalCdf(-numberIn(inputs, 'z')),
       }),
     })),
-    ...nestedClaims(examples, 'M5', guardedAcceptance),
-    ...nestedClaims(examples, 'M6', gauge),
-    ...nestedClaims(examples, 'M7', pail),
+    ...claimsOf(examples, 'M5', guardedAcceptance),
+    ...claimsOf(examples, 'M6', gauge),
+    ...claimsOf(examples, 'M7', pail),
   ];
 };

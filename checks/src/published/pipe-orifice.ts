@@ -1,4 +1,5 @@
 import {
+  celsiusZero,
   colebrook,
   jetPump,
   jetPumpDrive,
@@ -10,7 +11,7 @@ import {
   waterViscosity,
 } from '@brinewright/physics';
 import { listIn, numberIn } from '../json-access.ts';
-import { type NestedExample, nestedClaims, readNested } from '../nested-examples.ts';
+import { claimsOf, type Example, readExamples } from '../read-examples.ts';
 import type { Claim } from '../row.ts';
 import { gallonPerMinute, inch, litrePerMinute, psi } from './us-units.ts';
 
@@ -20,7 +21,7 @@ const pipeOf = (inputs: unknown) => ({
   roughness: numberIn(inputs, 'roughness_m'),
 });
 
-const oilPipe = ({ inputs }: NestedExample) => {
+const oilPipe = ({ inputs }: Example) => {
   const density = numberIn(inputs, 'rho');
   const loss = pipeLoss.compute({
     ...pipeOf(inputs),
@@ -36,8 +37,8 @@ const oilPipe = ({ inputs }: NestedExample) => {
   };
 };
 
-const waterPipe = ({ inputs }: NestedExample) => {
-  const temperature = numberIn(inputs, 't_C') + 273.15;
+const waterPipe = ({ inputs }: Example) => {
+  const temperature = numberIn(inputs, 't_C') + celsiusZero;
   const loss = pipeLoss.compute({
     ...pipeOf(inputs),
     flow: numberIn(inputs, 'Q_gpm') * gallonPerMinute,
@@ -53,14 +54,14 @@ const waterPipe = ({ inputs }: NestedExample) => {
   };
 };
 
-const friction = ({ inputs }: NestedExample) => ({
+const friction = ({ inputs }: Example) => ({
   f: colebrook.compute({
     reynolds: numberIn(inputs, 'Re'),
     relativeRoughness: numberIn(inputs, 'relative_roughness'),
   }).frictionFactor,
 });
 
-const hole = ({ inputs }: NestedExample) => {
+const hole = ({ inputs }: Example) => {
   const { flow } = orificeFlow.compute({
     diameter: numberIn(inputs, 'd_in') * inch,
     pressureDrop: numberIn(inputs, 'dP_psi') * psi,
@@ -71,7 +72,7 @@ const hole = ({ inputs }: NestedExample) => {
 };
 
 /** The example applies the gas expansibility although its fluid is a liquid; so do we, for the comparison only. */
-const plate = ({ inputs }: NestedExample) => {
+const plate = ({ inputs }: Example) => {
   const upstreamPressure = numberIn(inputs, 'P1_Pa');
   const downstreamPressure = numberIn(inputs, 'P2_Pa');
   const sizes = { pipeDiameter: numberIn(inputs, 'D_m'), diameter: numberIn(inputs, 'd_m') };
@@ -99,7 +100,7 @@ const losses = (inputs: unknown) => ({
   diffuserLoss: numberIn(inputs, 'Kd'),
 });
 
-const pumpWithDensities = ({ inputs }: NestedExample) => {
+const pumpWithDensities = ({ inputs }: Example) => {
   const nozzle = numberIn(inputs, 'd_nozzle_m');
   const flow = numberIn(inputs, 'Qp_m3_s');
   const density = numberIn(inputs, 'rho_primary');
@@ -120,7 +121,7 @@ const pumpWithDensities = ({ inputs }: NestedExample) => {
   };
 };
 
-const pumpCurve = ({ inputs, expected }: NestedExample) => ({
+const pumpCurve = ({ inputs, expected }: Example) => ({
   rows: listIn(expected, 'rows').map((row) => {
     const { headRatio, efficiency } = jetPump.compute({
       ...losses(inputs),
@@ -134,14 +135,14 @@ const pumpCurve = ({ inputs, expected }: NestedExample) => ({
 
 /** Pipes, orifices and the liquid jet pump. */
 export const rows = (): readonly Claim[] => {
-  const examples = readNested('pipe-orifice-examples.json');
+  const examples = readExamples('pipe-orifice-examples.json');
   return [
-    ...nestedClaims(examples, 'P1', oilPipe),
-    ...['P2', 'P3'].flatMap((id) => nestedClaims(examples, id, waterPipe)),
-    ...nestedClaims(examples, 'P5', friction),
-    ...['P6', 'P7'].flatMap((id) => nestedClaims(examples, id, hole)),
-    ...nestedClaims(examples, 'P9', plate),
-    ...nestedClaims(examples, 'J1', pumpWithDensities),
-    ...['J2', 'J3'].flatMap((id) => nestedClaims(examples, id, pumpCurve, ['M'])),
+    ...claimsOf(examples, 'P1', oilPipe),
+    ...['P2', 'P3'].flatMap((id) => claimsOf(examples, id, waterPipe)),
+    ...claimsOf(examples, 'P5', friction),
+    ...['P6', 'P7'].flatMap((id) => claimsOf(examples, id, hole)),
+    ...claimsOf(examples, 'P9', plate),
+    ...claimsOf(examples, 'J1', pumpWithDensities),
+    ...['J2', 'J3'].flatMap((id) => claimsOf(examples, id, pumpCurve, ['M'])),
   ];
 };

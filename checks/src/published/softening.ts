@@ -28,14 +28,15 @@ import {
   waterDensity,
 } from '@brinewright/physics';
 import { fromUnit, type QuantityKind, toUnit } from '@brinewright/units';
-import { claimsOf, readExamples, type WorkedExample } from '../read-examples.ts';
+import { numbersIn } from '../json-access.ts';
+import { claimsOf, type Example, readExamples } from '../read-examples.ts';
 import type { Claim } from '../row.ts';
 
 const si = (value: number, unit: string, kind: QuantityKind): number => fromUnit(value, unit, kind).si;
 const shown = (value: number, unit: string, kind: QuantityKind): number => toUnit({ kind, si: value }, unit);
 
 /** S1, S2: equivalents per litre of resin and of water; the source rounds 1/1.9. */
-const separation = ({ input }: WorkedExample) =>
+const separation = ({ input }: Example) =>
   separationCapacity.compute({
     totalCapacity: si(input('q_T_eq_L'), 'eq/L', 'capacity'),
     calcium: input('Ca_meq_L'),
@@ -43,7 +44,7 @@ const separation = ({ input }: WorkedExample) =>
     separationFactor: input('alpha_Ca_Na'),
   });
 
-const s3 = ({ input }: WorkedExample) => {
+const s3 = ({ input }: Example) => {
   const radius = input('column_diameter_cm') / 200;
   const resinVolume = Math.PI * radius ** 2 * (input('resin_height_cm') / 100);
   const { dryMass } = dryResin.compute({
@@ -64,7 +65,7 @@ const s3 = ({ input }: WorkedExample) => {
   };
 };
 
-const s5 = ({ input }: WorkedExample) => {
+const s5 = ({ input }: Example) => {
   const size = bedSize.compute({
     serviceFlow: si(input('flow_m3_d'), 'm3/d', 'flow'),
     loadingRate: si(input('loading_m3_d_m2'), 'm/d', 'superficial-velocity'),
@@ -79,7 +80,7 @@ const s5 = ({ input }: WorkedExample) => {
 };
 
 /** Magnesium and calcium chloride as salts: two charges each, by the molar masses of the example's notes. */
-const s6 = ({ input }: WorkedExample) => {
+const s6 = ({ input }: Example) => {
   const hardness = (2 * input('MgCl2_mg_L')) / 95.211 + (2 * input('CaCl2_mg_L')) / 110.984;
   const hours = input('service_h');
   const { exchange } = exchangeNeeded.compute({
@@ -94,7 +95,7 @@ const s6 = ({ input }: WorkedExample) => {
   };
 };
 
-const s7 = ({ input }: WorkedExample) => {
+const s7 = ({ input }: Example) => {
   const { remainingIon } = batchExchange.compute({
     exchange: input('resin_g') * input('capacity_meq_g') * 1e-3,
     dissolvedIon: input('KCl_meq') * 1e-3,
@@ -104,7 +105,7 @@ const s7 = ({ input }: WorkedExample) => {
   return { residual_K_meq: remainingIon * 1e3 };
 };
 
-const s10 = ({ input }: WorkedExample) => {
+const s10 = ({ input }: Example) => {
   const resinVolume = si(input('resin_ft3'), 'ft3', 'volume');
   const capacity = si(input('capacity_gr_ft3'), 'gr/ft3', 'capacity');
   const { exchange } = bedExchange.compute({ capacity, resinVolume });
@@ -122,7 +123,7 @@ const s10 = ({ input }: WorkedExample) => {
 };
 
 /** S12, S14: a whole regeneration. */
-const regeneration = ({ input }: WorkedExample) => {
+const regeneration = ({ input }: Example) => {
   const temperature = input('t_C') + celsiusZero;
   const massFraction = input('saturation');
   const resinVolume = si(input('resin_ft3'), 'ft3', 'volume');
@@ -159,13 +160,13 @@ const regeneration = ({ input }: WorkedExample) => {
   };
 };
 
-const s15 = ({ input, inputs }: WorkedExample) => {
+const s15 = ({ input, inputs }: Example) => {
   const resinVolume = si(input('resin_ft3'), 'ft3', 'volume');
   const inBedVolumes = (name: string): readonly number[] =>
-    inputs(name).map((value) => si(value, 'gal/ft3', 'bed-volumes'));
+    numbersIn(inputs, name).map((value) => si(value, 'gal/ft3', 'bed-volumes'));
   const gallons = (bedVolumes: number): number =>
     shown(rinseVolume.compute({ bedVolumes, resinVolume }).rinseVolume, 'gal', 'volume');
-  const lowRate = si(inputs('fast_rinse_gpm_ft3')[0] ?? Number.NaN, 'gpm/ft3', 'specific-flow');
+  const lowRate = si(numbersIn(inputs, 'fast_rinse_gpm_ft3')[0] ?? Number.NaN, 'gpm/ft3', 'specific-flow');
   const minutes = (bedVolumes: number): number =>
     rinseTime.compute({ bedVolumes, resinVolume, rinseFlow: lowRate * resinVolume }).rinseTime / 60;
   const displacement = inBedVolumes('displacement_gal_ft3');
@@ -178,8 +179,8 @@ const s15 = ({ input, inputs }: WorkedExample) => {
   };
 };
 
-const s16 = ({ inputs }: WorkedExample) => {
-  const seconds = (name: string, i: number): number => (inputs(name)[i] ?? Number.NaN) * 60;
+const s16 = ({ inputs }: Example) => {
+  const seconds = (name: string, i: number): number => (numbersIn(inputs, name)[i] ?? Number.NaN) * 60;
   const total = (i: number): number =>
     regenerationTime.compute({
       backwashTime: seconds('backwash_min', i),
@@ -190,7 +191,7 @@ const s16 = ({ inputs }: WorkedExample) => {
   return { total_min: [total(0), total(1)] };
 };
 
-const s18 = ({ input }: WorkedExample) => {
+const s18 = ({ input }: Example) => {
   const hardness = si(input('raw_mg_L'), 'mg/L CaCO3', 'hardness');
   const wantedHardness = si(input('target_mg_L'), 'mg/L CaCO3', 'hardness');
   const totalFlow = si(input('use_L_d'), 'L/d', 'flow');
@@ -212,7 +213,7 @@ const s18 = ({ input }: WorkedExample) => {
 };
 
 /** S9 prints 124.8 where 127.4 is right: the misprint is shown and must not be met. */
-const s9 = (examples: ReadonlyMap<string, WorkedExample>): readonly Claim[] =>
+const s9 = (examples: ReadonlyMap<string, Example>): readonly Claim[] =>
   claimsOf(examples, 'S9', ({ input }) => {
     const { hardness } = hardnessFromIons.compute({ calcium: input('Ca_mg_L') * 1e-3, magnesium: 0 });
     const asChalk = hardness * chalkPerEquivalent * 1e3;

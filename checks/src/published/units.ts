@@ -1,5 +1,6 @@
 import { equivalentsOf, hardnessFromIons, molarMass, theoreticalSalt } from '@brinewright/physics';
 import { fromUnit, type QuantityKind, toUnit } from '@brinewright/units';
+import { numbersIn } from '../json-access.ts';
 import { readTable } from '../read-data.ts';
 import { claimsOf, readExamples } from '../read-examples.ts';
 import type { Claim, Tolerance } from '../row.ts';
@@ -93,7 +94,7 @@ export const rows = (): readonly Claim[] => {
       return { mg_L_CaCO3: inHardness(hardness, 'mg/L CaCO3'), gpg: inHardness(hardness, 'gpg') };
     }),
     ...claimsOf(examples, 'U7', ({ inputs }) => ({
-      g_L: inputs('lb_ft3').map((dose) => toUnit(fromUnit(dose, 'lb/ft3', 'salt-dose'), 'g/L')),
+      g_L: numbersIn(inputs, 'lb_ft3').map((dose) => toUnit(fromUnit(dose, 'lb/ft3', 'salt-dose'), 'g/L')),
     })),
   ];
 };

@@ -1,9 +1,7 @@
-/** US units in SI, exact by definition (NIST SP 811): the examples' own units, turned at the edge. */
-const gallon = 3.785411784e-3;
-const foot = 0.3048;
+import { constants, fromUnit } from '@brinewright/units';
 
-export const inch = 0.0254;
-export const psi = 6894.757293168361;
-export const gallonPerMinute = gallon / 60;
-export const gallonPerMinuteFoot2 = gallonPerMinute / foot ** 2;
-export const litrePerMinute = 1e-3 / 60;
+/** The examples' own units in SI, turned at the edge. */
+export const { gallon, inch, psi } = constants;
+export const gallonPerMinute = fromUnit(1, 'gpm', 'flow').si;
+export const gallonPerMinuteFoot2 = fromUnit(1, 'gpm/ft2', 'superficial-velocity').si;
+export const litrePerMinute = fromUnit(1, 'L/min', 'flow').si;

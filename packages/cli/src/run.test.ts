@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { run } from './run.ts';
@@ -6,21 +6,48 @@ import { repository, runInProcess } from './testing/run-in-process.ts';
 
 const demos = readdirSync(join(repository, 'demo')).filter((name) => name.endsWith('.yaml'));
 
-describe('the report', () => {
-  it('is written to the file named and the terminal is told', async () => {
-    const { code, out, err, written } = await runInProcess([
-      'assess',
-      'demo/laundry-fast.yaml',
-      '--html',
-      'r.html',
-    ]);
-    const html = written.get(join(repository, 'r.html')) ?? '';
-    expect(code).toBe(0);
-    expect(out).toBe('');
-    expect(err).toContain('Report written to r.html.');
-    expect(html).toMatch(/^<!doctype html>/iu);
-    expect(html).toContain('Saltmere Laundry');
-    expect(html).toContain('data:font/woff2;base64,');
+describe('the papers', () => {
+  it.each([
+    ['html', 'Report written to p.html.'],
+    ['sheet', 'Work sheet written to p.html.'],
+    ['card', 'Leave-safe card written to p.html.'],
+  ])(
+    '--%s is written to the file named, with the typeface, and the terminal is told',
+    async (option, told) => {
+      const { code, out, err, written } = await runInProcess([
+        'assess',
+        'demo/laundry-fast.yaml',
+        `--${option}`,
+        'p.html',
+      ]);
+      const html = written.get(join(repository, 'p.html')) ?? '';
+      expect(code).toBe(0);
+      expect(out).toBe('');
+      expect(err).toContain(told);
+      expect(html).toMatch(/^<!doctype html>/iu);
+      expect(html).toContain('Saltmere Laundry');
+      expect(html).toContain('data:font/woff2;base64,');
+    },
+  );
+
+  it('that cannot be written are said, and the rest is not tried', async () => {
+    const err: string[] = [];
+    const code = await run(['assess', 'demo/laundry-fast.yaml', '--html', 'no/r.html', '--card', 'c.html'], {
+      out: () => {},
+      err: (text) => void err.push(text),
+      cwd: repository,
+      env: {},
+      readText: (path) => readFileSync(path, 'utf8'),
+      readBase64: () => '',
+      writeText: () => {
+        throw Object.assign(new Error('no such folder'), { code: 'ENOENT' });
+      },
+      now: () => '2026-11-25T15:00:00.000Z',
+    });
+    expect(code).toBe(1);
+    expect(err.join('')).toBe(
+      'no/r.html was not written. Check that its folder exists and may be written to.\n',
+    );
   });
 });
 

@@ -19,7 +19,7 @@ export const run = async (argv: readonly string[], io: Io): Promise<number> => {
   if (!parsed.ok) return misused(callOf(io, [], parsed.given), parsed.problem, message('cli.see-help'));
   const { verb, args, given } = parsed.line;
   const call = callOf(io, args, given);
-  if (verb === undefined || given.flags.has('help')) return help(call, verb);
+  if (verb === undefined || given.flags.has('help')) return help(call, parsed.line);
   if (args.length < verb.least || args.length > verb.most)
     return misused(call, message('cli.usage', { usage: usage(verb) }));
   try {
@@ -33,8 +33,8 @@ export const run = async (argv: readonly string[], io: Io): Promise<number> => {
 };
 
 /** Asked for, help is data; a bare command is a use that gives nothing. */
-const help = (call: Call, verb: Verb | undefined): number => {
-  const lines = helpText(call.speech, verb);
+const help = (call: Call, asked: Parameters<typeof helpText>[1]): number => {
+  const lines = helpText(call.speech, asked);
   if (call.given.flags.has('help')) {
     print(call, lines);
     return exit.fine;

@@ -1,9 +1,10 @@
 import type { Equipment, Family } from '@brinewright/equipment';
 import { symbolName } from '@brinewright/physics';
 import type { Assessment, Conditioner, Figure, FigureId, Visit } from '@brinewright/service';
-import { type Quantity, quantity, type UnitSystem } from '@brinewright/units';
+import { type Quantity, quantity, shownUnit, type UnitSystem } from '@brinewright/units';
 import {
   english,
+  type FormattedQuantity,
   formatMessage,
   formatQuantity,
   formatText,
@@ -84,20 +85,58 @@ export const shown = (view: View, id: FigureId | undefined): string => {
   return figure === undefined ? '–' : figureText(view, figure);
 };
 
-export const figureText = ({ reader }: Speech, { id, quantity: q }: Figure): string =>
-  formatQuantity(q, { ...reader, unit: ownUnit[id]?.[reader.system] }).text;
+export const figureText = (speech: Speech, figure: Figure): string => formatted(speech, figure).text;
 
-/** The same with its uncertainty: two digits are all that can be known of it; of a temperature it is left out. */
+const formatted = ({ reader }: Speech, { id, quantity: q }: Figure): FormattedQuantity =>
+  formatQuantity(q, { ...reader, unit: ownUnit[id]?.[reader.system] });
+
+/** Figures that are compared with one another, all in the unit of the largest. */
+export const shownAlike = (view: View, ids: readonly FigureId[]): readonly string[] =>
+  alike(view, ids).map((one) => one?.text ?? '–');
+
+/** '4.33 to 6.03 gpm': the unit once. */
+export const rangeShown = (
+  view: View,
+  lower: FigureId,
+  upper: FigureId,
+): { readonly lower: string; readonly upper: string } => {
+  const [from, to] = alike(view, [lower, upper]);
+  return { lower: from?.figure ?? '–', upper: to?.text ?? '–' };
+};
+
+const alike = (view: View, ids: readonly FigureId[]): readonly (FormattedQuantity | undefined)[] => {
+  const figures = ids.map((id) => figureOf(view, id));
+  const [largest] = figures
+    .filter((figure) => figure !== undefined)
+    .toSorted((a, b) => Math.abs(b.quantity.si) - Math.abs(a.quantity.si));
+  if (largest === undefined) return ids.map(() => undefined);
+  const { system } = view.reader;
+  const unit = ownUnit[largest.id]?.[system] ?? unitOf(largest.quantity, system);
+  return figures.map((figure) =>
+    figure === undefined ? undefined : formatQuantity(figure.quantity, { ...view.reader, unit }),
+  );
+};
+
+const unitOf = ({ kind, si }: Quantity, system: UnitSystem): string => shownUnit(kind, system, si).symbol;
+
+/**
+ * The same with its uncertainty, '4.6 ± 0.23 gpm': two digits are all that can be known of it; of a temperature it is
+ * left out.
+ */
 export const figureWithSpread = (speech: Speech, figure: Figure): string => {
   const { id, quantity: q, u } = figure;
+  const value = formatted(speech, figure);
+  if (u === undefined || u === 0 || q.kind === 'temperature') return value.text;
   const { reader } = speech;
-  if (u === undefined || u === 0 || q.kind === 'temperature') return figureText(speech, figure);
   const spread = formatQuantity(
     { kind: q.kind, si: u },
     { ...reader, unit: ownUnit[id]?.[reader.system], digits: 2 },
   );
-  return `${figureText(speech, figure)} ± ${spread.text}`;
+  const first = spread.unit === value.unit ? value.figure : value.text;
+  return `${first}${noBreak}±${noBreak}${spread.text}`;
 };
+
+const noBreak = '\u00a0';
 
 export const isMessageKey = (key: string): key is MessageKey => Object.hasOwn(english, key);
 
@@ -109,11 +148,18 @@ export const wordOr = (speech: Speech, key: string, fallback: string): string =>
 export const symbolOr = (speech: Speech, name: string, fallback: string): string =>
   wordOr(speech, symbolName(name), fallback);
 
-export const minutes = (speech: Speech, count: number): string =>
-  speech.quantity(quantity('time', Math.round(count) * 60));
+/** Always in minutes, so that the work and the outage within it are compared at a glance. */
+export const minutes = ({ reader }: Speech, count: number): string =>
+  formatQuantity(quantity('time', Math.round(count) * 60), { ...reader, unit: 'min' }).text;
 
 export const percent = (speech: Speech, p: number): string =>
   speech.quantity(quantity('share', Math.round(p * 100) / 100));
+
+/** The chance that a true value lies within limits; nothing measured is certain. */
+export const sureness = (speech: Speech, p: number): string => {
+  if (p > 0.99) return `> ${percent(speech, 0.99)}`;
+  return p < 0.01 ? `< ${percent(speech, 0.01)}` : percent(speech, p);
+};
 
 /** Odds that rest on stated odds are shown to the nearest 5 %, and never as certain. */
 export const odds = (speech: Speech, p: number): string =>

@@ -69,6 +69,7 @@ describe('the worked example', () => {
 const mistakes = [
   ['spacer-wide: all', 'spacer-wide: 5'],
   ['cold: 104 degF', 'cold: 104'],
+  ['"5": 5 gpm', '"5": 5,5 gpm'],
   ['edition: [bolted, twist]', 'edition: [bolted, twists]'],
   ['ask: Which colour', 'ask: Look: which colour'],
   ['end-cap-off:', 'end-cap-of:'],
@@ -107,11 +108,13 @@ describe('the visit of the guide', () => {
     ['parts', ['parts', visit, ...own]],
     ['plan', ['plan', visit, ...own]],
     ['show', ['equipment', 'show', 'heron', ...own]],
+    ['ids', ['equipment', 'show', 'heron', 'ids', ...own]],
   ])('%s says what the guide shows', async (word, argv) => {
     const { out } = await runInProcess(argv);
-    const title = word === 'show' ? 'What the stock gives, and how `like` merges' : 'Use the family';
+    const title =
+      word === 'show' || word === 'ids' ? 'What the stock gives, and how `like` merges' : 'Use the family';
     const shown = blocksOf(section(title)).filter(({ language }) => language === 'text');
-    const block = shown[word === 'plan' ? 1 : 0]?.text.trim() ?? '';
+    const block = shown[word === 'plan' || word === 'ids' ? 1 : 0]?.text.trim() ?? '';
     expect(block).not.toBe('');
     for (const line of block.split('\n')) expect(out.split('\n')).toContain(line);
   });

@@ -64,7 +64,7 @@ export { placeSchematic, schematicLengths } from './bore/schematic.ts';
 export { brineDensity, brineSalt } from './brine/density.ts';
 export { brineMade, saltPerWater } from './brine/dissolve.ts';
 export { potassiumChlorideDensity, potassiumChlorideSolubility } from './brine/potassium-chloride.ts';
-export { salometerBrine, salometerReading, saturationAt60F } from './brine/salometer.ts';
+export { salometerBrine, salometerReading } from './brine/salometer.ts';
 export { saltSolubility, saltSolubilitySparrow } from './brine/solubility.ts';
 export { bayesUpdate } from './decisions/bayes.ts';
 export { poissonCdf, poissonQuantile, poissonShortfall } from './decisions/poisson.ts';
@@ -86,7 +86,7 @@ export {
   pipeFriction,
 } from './hydraulics/friction.ts';
 export { jetPump, jetPumpDrive, jetPumpNozzleFlow } from './hydraulics/jet-pump.ts';
-export { leakFlow, orificeDiameter, orificeFlow, sharpEdge } from './hydraulics/orifice.ts';
+export { leakFlow, orificeDiameter, orificeFlow } from './hydraulics/orifice.ts';
 export { orificeExpansibility, orificePlate } from './hydraulics/orifice-plate.ts';
 export { pipeLoss } from './hydraulics/pipe-loss.ts';
 export {
@@ -135,7 +135,7 @@ export {
   equation,
   type RangeRule,
   type SourceStatus,
-  type Symbol_,
+  type Variable,
 } from './meta/equation.ts';
 export { inputWithin } from './meta/input-within.ts';
 export { type Source, type SourceKey, sources } from './meta/sources.ts';
@@ -158,7 +158,6 @@ export { equivalentDose, potassiumDose, potassiumEquivalence } from './settings/
 export { averageUse, bedVolumesThrough, brineStepTime, rinseLeft, useOverTime } from './settings/times.ts';
 export { flowLimits, volumeLimits } from './settings/tolerance.ts';
 export { bracketedRoot } from './solve/bracketed-root.ts';
-export { type Layer, type LayerIn, stackLayers } from './vessel/layers.ts';
 export {
   bedVolume,
   crossSection,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fromUnit, likelyUnits, roundSensibly, toUnit } from './convert.ts';
+import { fromUnit, likelyUnits, toUnit } from './convert.ts';
 import { isQuantityKind, kinds } from './kinds.ts';
 import { parseQuantity } from './parse-quantity.ts';
 import { quantity } from './quantity.ts';
@@ -16,12 +16,6 @@ describe('changing units', () => {
     expect(likelyUnits(300, 'hardness', { min: 0, max: 14 })).toEqual(['mg/L CaCO3']);
     expect(likelyUnits(60, 'temperature', { min: 273, max: 310 })).toEqual(['degF']);
     expect(likelyUnits(1e12, 'flow', { min: 0, max: 1 })).toEqual([]);
-  });
-
-  test('figures are rounded to what can be told', () => {
-    expect(roundSensibly(3513.158)).toBe(3510);
-    expect(roundSensibly(0.0123456, 2)).toBe(0.012);
-    expect(roundSensibly(0)).toBe(0);
   });
 });
 

@@ -60,13 +60,3 @@ export const likelyUnits = (
     rows.find(({ factor, offset }) => factor === row.factor && offset === row.offset) === row;
   return rows.filter((row) => fits(row) && isFirstOfSize(row)).map((row) => row.symbol);
 };
-
-/**
- * Rounded to significant digits.
- *
- * @example
- * ```ts
- * roundSensibly(3513.158) // => 3510
- * ```
- */
-export const roundSensibly = (value: number, digits = 3): number => Number(value.toPrecision(digits));

@@ -1,6 +1,6 @@
 export * as constants from './constants.ts';
 export { equivalents, molarMass } from './constants.ts';
-export { fromUnit, inUnit, likelyUnits, roundSensibly, toUnit } from './convert.ts';
+export { fromUnit, inUnit, likelyUnits, toUnit } from './convert.ts';
 export { findUnit, kindsMeasuredIn } from './find-unit.ts';
 export { isQuantityKind, kinds, type QuantityKind } from './kinds.ts';
 export { type Parsed, parseQuantity } from './parse-quantity.ts';

@@ -18,7 +18,7 @@ export type Parsed<K extends QuantityKind = QuantityKind> =
  *
  * @example
  * ```ts
- * parseQuantity('18 gpg', 'hardness') // => { ok: true, quantity: { kind: 'hardness', si: 6.157151, as: '18 gpg' } }
+ * parseQuantity('1/2 in', 'length') // => { ok: true, quantity: { kind: 'length', si: 0.0127, as: '1/2 in' } }
  * ```
  */
 export const parseQuantity = <K extends QuantityKind>(text: string, kind: K): Parsed<K> => {

@@ -22,7 +22,7 @@ export type ParsedRange<K extends QuantityKind = QuantityKind> =
  *
  * @example
  * ```ts
- * parseRange('20 to 125 psi', 'pressure') // => { ok: true, range: { min: { kind: 'pressure', si: 137895.1, as: '20 psi' }, max: … } }
+ * parseRange('2 to 8 min', 'time') // => { ok: true, range: { min: { kind: 'time', si: 120, as: '2 min' }, max: { kind: 'time', si: 480, as: '8 min' } } }
  * ```
  */
 export const parseRange = <K extends QuantityKind>(text: string, kind: K): ParsedRange<K> => {

@@ -84,6 +84,18 @@ describe('the catalogues', () => {
     expect([...new Set(same.filter(hasWords))].sort()).toEqual([...sameInBoth].sort());
   });
 
+  test('a sentence in English is one in Spanish', () => {
+    const ending = (text: string): string => /[.?:]$/.exec(text)?.[0] ?? '';
+    const differing = keys.filter((key) => !spanish[key].endsWith(ending(english[key])));
+    expect(differing).toEqual([]);
+  });
+
+  test('Spanish has one word for one thing, the one that the definitions have', () => {
+    const others =
+      /(?<!\p{L})(?:camas?|caudal(?:es)?|aspiración|rellenado|relleno|separador(?:es)?|manguito|controlador|desvío)(?!\p{L})/iu;
+    expect(keys.filter((key) => others.test(spanish[key]))).toEqual([]);
+  });
+
   test.each(['en', 'es'] as const)('nobody is shouted at, begged or praised (%s)', (language) => {
     const tone = /[!¡]|\bplease\b|\boops\b|\bpor favor\b/i;
     expect(keys.filter((key) => tone.test(catalogues[language][key]))).toEqual([]);

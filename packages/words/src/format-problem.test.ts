@@ -44,7 +44,7 @@ describe('problems in words', () => {
 
   test('Spanish says the same', () => {
     expect(told('5 gal', 'flow', 'es')).toContain(
-      '“5 gal”: “gal” es unidad de volumen y aquí se pide caudal.',
+      '“5 gal”: “gal” es unidad de volumen y aquí se pide flujo.',
     );
     expect(told('1,5 gpm', 'flow', 'es')).toBe(
       '“1,5 gpm” tiene coma decimal; la coma solo separa los millares. Escriba 1.5 gpm.',

@@ -14,7 +14,7 @@ describe('messages', () => {
     expect(formatMessage(told({ text: 1234 }), spanish)).toBe('“1,234” no tiene unidad.');
     expect(formatMessage(told({ text: { en: 'salt', es: 'sal' } }), spanish)).toBe('“sal” no tiene unidad.');
     expect(formatMessage(told({ text: message('units.kind.flow') }), spanish)).toBe(
-      '“caudal” no tiene unidad.',
+      '“flujo” no tiene unidad.',
     );
     expect(formatMessage(told({ text: quantity('mass', 0.45359237) }), english)).toBe(
       '“1\u00a0lb” has no unit.',

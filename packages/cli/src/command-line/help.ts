@@ -2,10 +2,24 @@ import { hanging, paragraph, stacked } from '../text/lines.ts';
 import { widthOf } from '../text/wrap.ts';
 import type { Speech } from '../view.ts';
 import { commonOptions, type OptionName, optionOf } from './options.ts';
-import { type Verb, verbs } from './verbs.ts';
+import type { CommandLine } from './parse.ts';
+import { type Verb, verbs, verbsUnder } from './verbs.ts';
 
-export const helpText = (speech: Speech, verb: Verb | undefined): string[] =>
-  verb === undefined ? helpOfAll(speech) : helpOfOne(speech, verb);
+/** Of one verb, of those that begin with one word, or of all. */
+export const helpText = (speech: Speech, { verb, group }: Pick<CommandLine, 'verb' | 'group'>): string[] => {
+  if (verb !== undefined) return helpOfOne(speech, verb);
+  return group === undefined ? helpOfAll(speech) : helpOfGroup(speech, verbsUnder(group));
+};
+
+const helpOfGroup = (speech: Speech, group: readonly Verb[]): string[] =>
+  stacked(
+    ...group.map((verb) => [
+      `brinewright ${usage(verb)}`,
+      ...hanging('  ', speech.word(verb.says)),
+      ...(verb.example === undefined ? [] : [`  brinewright ${[...verb.words, verb.example].join(' ')}`]),
+    ]),
+    paragraph(speech.word('cli.help.more')),
+  );
 
 const helpOfAll = (speech: Speech): string[] =>
   stacked(

@@ -9,10 +9,12 @@ import {
   optionOf,
   optionTable,
 } from './options.ts';
-import { type Verb, verbNames, verbs } from './verbs.ts';
+import { type Verb, verbNames, verbs, verbsUnder } from './verbs.ts';
 
 export type CommandLine = {
   readonly verb: Verb | undefined;
+  /** The first word of several verbs, given alone. */
+  readonly group?: string;
   readonly args: readonly string[];
   readonly given: Given;
 };
@@ -52,6 +54,9 @@ export const parseCommandLine = (argv: readonly string[]): Parsed => {
   if (problem !== undefined) return { ok: false, given, problem };
   if (named.length === 0) return { ok: true, line: { verb: undefined, args: [], given } };
   const verb = verbFor(named);
+  const [first = '', second] = named;
+  if (verb === undefined && second === undefined && verbsUnder(first).length > 0)
+    return { ok: true, line: { verb, group: first, args: [], given } };
   if (verb === undefined)
     return given.flags.has('help')
       ? { ok: true, line: { verb: undefined, args: [], given } }
@@ -69,7 +74,7 @@ const verbFor = (named: readonly string[]): Verb | undefined =>
 
 const unknownVerb = (named: readonly string[]): Message => {
   const [first = '', second] = named;
-  const below = verbs.filter(({ words }) => words[0] === first && words.length > 1);
+  const below = verbsUnder(first);
   const known = below.length > 0 ? below.map(({ words }) => words.join(' ')) : verbNames;
   const word = below.length > 0 ? `${first} ${second ?? ''}`.trim() : first;
   const near = nearest(word, known);

@@ -10,6 +10,8 @@ export type Verb = {
   readonly most: number;
   readonly options: readonly OptionName[];
   readonly says: MessageKey;
+  /** Its arguments as somebody would write them; shown where only the first word of several verbs was given. */
+  readonly example?: string;
 };
 
 const many = Number.POSITIVE_INFINITY;
@@ -39,6 +41,7 @@ export const verbs: readonly Verb[] = [
     most: many,
     options: [],
     says: 'cli.verb.equipment.check',
+    example: 'docs/samples/heron.yaml',
   },
   {
     words: ['equipment', 'schema'],
@@ -47,14 +50,16 @@ export const verbs: readonly Verb[] = [
     most: 0,
     options: ['visit'],
     says: 'cli.verb.equipment.schema',
+    example: '--lang es',
   },
   {
     words: ['equipment', 'show'],
-    args: 'FAMILY',
+    args: 'FAMILY [SECTION|ids]',
     least: 1,
-    most: 1,
+    most: 2,
     options: [],
     says: 'cli.verb.equipment.show',
+    example: 'osier ids',
   },
   {
     words: ['equipment', 'new'],
@@ -63,6 +68,7 @@ export const verbs: readonly Verb[] = [
     most: 1,
     options: ['like', 'from'],
     says: 'cli.verb.equipment.new',
+    example: '"Heron valve" --like osier',
   },
   { words: ['check'], args: '', least: 0, most: 0, options: ['only'], says: 'cli.verb.check' },
   { words: ['lab', 'list'], args: '', least: 0, most: 0, options: [], says: 'cli.verb.lab.list' },
@@ -73,6 +79,7 @@ export const verbs: readonly Verb[] = [
     most: many,
     options: ['as'],
     says: 'cli.verb.lab.run',
+    example: 'refill-time refillWater="3 gal" refillFlow="0.5 gpm"',
   },
   {
     words: ['lab', 'water'],
@@ -81,6 +88,7 @@ export const verbs: readonly Verb[] = [
     most: 1,
     options: ['unit'],
     says: 'cli.verb.lab.water',
+    example: 'checks/data/waters/groundwater-ohio.csv',
   },
   {
     words: ['start'],
@@ -91,5 +99,9 @@ export const verbs: readonly Verb[] = [
     says: 'cli.verb.start',
   },
 ];
+
+/** Verbs of two words that begin alike: equipment, lab. */
+export const verbsUnder = (first: string): readonly Verb[] =>
+  verbs.filter(({ words }) => words[0] === first && words.length > 1);
 
 export const verbNames: readonly string[] = verbs.map(({ words }) => words.join(' '));

@@ -2,7 +2,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { type EquipmentIo, equipmentCommand } from './equipment.ts';
+import { equipmentCommand } from './equipment.ts';
+import type { EquipmentIo } from './equipment-io.ts';
 
 let cwd = '';
 beforeEach(() => {
@@ -85,6 +86,47 @@ test('show prints the merged family with where each line came from', async () =>
   expect(out).toMatch(/operations\.cover-off\.order\.en: .*# stock\/piston-five-step\.yaml:\d+\n/u);
 });
 
+test('show of a section prints only that', async () => {
+  write('harrow.yaml', `${family}operations:\n  cover-off: {minutes: 7}\n`);
+  const of = async (section: string) => run(['show', 'harrow', section], { equipment: ['harrow.yaml'] });
+  const lines = (await of('operations')).out.trim().split('\n');
+  expect(lines).toContain('operations.cover-off.minutes: 7  # harrow.yaml:6');
+  expect(lines.filter((line) => !line.startsWith('operations.'))).toEqual([]);
+  expect((await of('parts')).out).toBe('harrow has nothing under parts.\n');
+  const data: unknown = JSON.parse((await run(['show', 'osier', 'kits'], { json: true })).out);
+  expect(data).toMatchObject({ family: { id: 'osier', parts: { 'reseal-slim-epdm': { is: 'kit' } } } });
+  expect(data).not.toHaveProperty('family.parts.drain-d1');
+  expect(data).not.toHaveProperty('family.operations');
+  expect((await run(['show', 'osier', 'bore'])).out).toMatch(/^bores\.main\.ports: .*osier\.yaml:\d+\n/u);
+});
+
+test('show of an unknown section names the one that was meant and ends with 2', async () => {
+  const { code, out } = await run(['show', 'osier', 'operation']);
+  expect(code).toBe(2);
+  expect(out).toContain('operation is not a section');
+  expect(out).toContain('Write operations.');
+});
+
+test('show ids lists what references name, with titles in the language asked for', async () => {
+  const { code, out } = await run(['show', 'osier', 'ids']);
+  expect(code).toBe(0);
+  expect(out).toMatch(/^ {2}cover-off +Take the cover off$/mu);
+  expect(out).toMatch(/^ {2}seal +\d+ faults, 1 operation, 4 parts$/mu);
+  expect(
+    out
+      .split('\n')
+      .filter((line) => /^[a-z]/u.test(line))
+      .map((line) => line.split(',')[0]),
+  ).toEqual(['roles', 'operations', 'tests', 'faults', 'tools', 'cautions']);
+  const spanish = await run(['show', 'osier', 'ids'], { language: 'es' });
+  expect(spanish.out).toMatch(/^ {2}seal +\d+ fallas, 1 operación, 4 refacciones$/mu);
+  const data: unknown = JSON.parse((await run(['show', 'osier', 'ids'], { json: true })).out);
+  expect(data).toMatchObject({
+    family: 'osier',
+    ids: { roles: expect.arrayContaining([expect.objectContaining({ id: 'seal', parts: 4 })]) },
+  });
+});
+
 test('show of an unknown family names the one that was meant', async () => {
   const { code, out } = await run(['show', 'undescribd']);
   expect(code).toBe(1);
@@ -120,6 +162,7 @@ test.each([
   [['chek']],
   [['check', '--strict']],
   [['show']],
+  [['show', 'osier', 'parts', 'more']],
   [['new']],
   [['new', 'a', '--like']],
   [['new', '***']],

@@ -4,9 +4,7 @@ import {
   equipmentSchema,
   idFromName,
   lintDefinitions,
-  nearest,
   newDefinition,
-  originsOf,
   readYaml,
 } from '@brinewright/equipment';
 import {
@@ -15,24 +13,11 @@ import {
   filesUnder,
   readDefinitions,
 } from '@brinewright/equipment/load-files';
-import { formatMessage, type Issue, type Language, type MessageKey, message } from '@brinewright/words';
-import { countIssues, formatIssue, plainIssue } from './format-issue.ts';
-
-/** What a verb needs of the command line. */
-export type EquipmentIo = {
-  readonly write: (text: string) => void;
-  readonly json: boolean;
-  readonly language: Language;
-  /** Own definitions, from --equipment and the environment. */
-  readonly equipment: readonly string[];
-  readonly cwd: string;
-  /** JSON Schema of a visit, for `schema --visit`. */
-  readonly visitSchema?: () => unknown;
-};
-
-const fine = 0;
-const faulty = 1;
-const usage = 2;
+import { exit } from '../exit.ts';
+import { type EquipmentIo, ownPaths, say, writeJson, writeUnknown } from './equipment-io.ts';
+import { reportIssues } from './equipment-report.ts';
+import { showFamily } from './equipment-show.ts';
+import { formatIssue } from './format-issue.ts';
 
 /** The equipment verbs: check, schema, show, new. Gives the exit code. */
 export const equipmentCommand = async (args: readonly string[], io: EquipmentIo): Promise<number> => {
@@ -43,7 +28,7 @@ export const equipmentCommand = async (args: readonly string[], io: EquipmentIo)
     case 'schema':
       return schema(rest, io);
     case 'show':
-      return rest.length === 1 && rest[0] !== undefined ? show(rest[0], io) : wrongUsage(io);
+      return show(rest, io);
     case 'new':
       return create(rest, io);
     default:
@@ -53,21 +38,10 @@ export const equipmentCommand = async (args: readonly string[], io: EquipmentIo)
 
 const isOption = (arg: string): boolean => arg.startsWith('--');
 
-const say = (
-  io: EquipmentIo,
-  key: MessageKey,
-  values: Readonly<Record<string, string | number>> = {},
-): string => formatMessage(message(key, values), { language: io.language, system: 'us' });
-
 const wrongUsage = (io: EquipmentIo): number => {
   io.write(`${say(io, 'equipment.cli.usage')}\n`);
-  return usage;
+  return exit.usage;
 };
-
-const writeJson = (io: EquipmentIo, value: unknown): void => io.write(`${JSON.stringify(value, null, 2)}\n`);
-
-const ownPaths = (io: EquipmentIo, paths: readonly string[] = []): readonly string[] =>
-  [...io.equipment, ...paths].map((path) => resolve(io.cwd, path));
 
 /** Everything wrong in the files at the paths, or in the shipped ones where there is no path. */
 const check = (paths: readonly string[], io: EquipmentIo): number => {
@@ -78,8 +52,8 @@ const check = (paths: readonly string[], io: EquipmentIo): number => {
   const shown = issues.filter(
     ({ place, severity }) => severity === 'error' || place === undefined || looked.has(place.file),
   );
-  report(shown, read.files, looked.size, io);
-  return shown.some(({ severity }) => severity === 'error') ? faulty : fine;
+  reportIssues(shown, read.files, looked.size, io);
+  return shown.some(({ severity }) => severity === 'error') ? exit.faulty : exit.fine;
 };
 
 /** Names of the files that were asked about. */
@@ -95,77 +69,20 @@ const lookedAt = (
   return new Set(files.filter((one) => real.has(one.real)).map(({ file }) => file));
 };
 
-const report = (
-  issues: readonly Issue[],
-  files: readonly DefinitionFile[],
-  count: number,
-  io: EquipmentIo,
-): void => {
-  const counts = { files: count, ...countIssues(issues) };
-  if (io.json) {
-    writeJson(io, { ...counts, issues: issues.map((issue) => plainIssue(issue, io.language)) });
-    return;
-  }
-  const sources = new Map(files.map(({ file, text }) => [file, text]));
-  for (const issue of issues) io.write(`${formatIssue(issue, sources, io.language)}\n\n`);
-  io.write(`${say(io, 'equipment.cli.counts', counts)}\n`);
-};
-
 const schema = (options: readonly string[], io: EquipmentIo): number => {
   if (options.length === 0) {
     writeJson(io, equipmentSchema(io.language));
-    return fine;
+    return exit.fine;
   }
   if (options.join() !== '--visit' || io.visitSchema === undefined) return wrongUsage(io);
   writeJson(io, io.visitSchema());
-  return fine;
+  return exit.fine;
 };
 
-/** The merged family, a line for each value, with where it came from. */
-const show = (id: string, io: EquipmentIo): number => {
-  const read = readDefinitions(ownPaths(io), io.cwd);
-  const compiled = compileFiles(read);
-  if (!compiled.ok) {
-    report(compiled.issues, read.files, read.files.length, io);
-    return faulty;
-  }
-  const source = compiled.value.sources.get(id);
-  if (source === undefined) return noFamily(id, [...compiled.value.sources.keys()], io);
-  const origins = originsOf(source);
-  if (io.json) writeJson(io, { family: { id, ...source.written }, origins: Object.fromEntries(origins) });
-  else
-    for (const line of linesOf(source.written, []))
-      io.write(`${line.text}${placeText(origins, line.path)}\n`);
-  return fine;
-};
-
-const noFamily = (word: string, known: readonly string[], io: EquipmentIo): number => {
-  const near = nearest(word, known);
-  io.write(`${say(io, 'equipment.cli.no-family', { word, known: known.join(', ') })}\n`);
-  if (near !== undefined) io.write(`${say(io, 'issue.did-you-mean', { near })}\n`);
-  return faulty;
-};
-
-type Line = { readonly path: readonly string[]; readonly text: string };
-
-const linesOf = (value: unknown, path: readonly string[]): readonly Line[] => {
-  if (typeof value !== 'object' || value === null || isPlainList(value)) {
-    return [
-      { path, text: `${path.join('.')}: ${typeof value === 'string' ? value : JSON.stringify(value)}` },
-    ];
-  }
-  return Object.entries(value).flatMap(([key, inner]) => linesOf(inner, [...path, key]));
-};
-
-const isPlainList = (value: object): boolean =>
-  Array.isArray(value) && value.every((item) => typeof item !== 'object' || item === null);
-
-const placeText = (origins: ReturnType<typeof originsOf>, path: readonly string[]): string => {
-  for (let length = path.length; length > 0; length -= 1) {
-    const place = origins.get(path.slice(0, length).join('.'));
-    if (place !== undefined) return `  # ${place.file}:${place.line}`;
-  }
-  return '';
+const show = (args: readonly string[], io: EquipmentIo): number => {
+  const [family, section, ...more] = args;
+  const isWrong = family === undefined || more.length > 0 || args.some(isOption);
+  return isWrong ? wrongUsage(io) : showFamily(family, section, io);
 };
 
 type NewOptions = { readonly name: string; readonly like?: string; readonly from?: string };
@@ -190,9 +107,9 @@ const create = (args: readonly string[], io: EquipmentIo): number => {
   if (options === undefined) return wrongUsage(io);
   const { name, like, from } = options;
   const visit = from === undefined ? undefined : readVisit(from, io);
-  if (visit === 'unreadable') return faulty;
+  if (visit === 'unreadable') return exit.faulty;
   const base = like === undefined || like.startsWith('stock/') ? { like } : copyOf(like, io);
-  if (base === 'unknown') return faulty;
+  if (base === 'unknown') return exit.faulty;
   io.write(
     newDefinition(name, {
       ...base,
@@ -200,7 +117,7 @@ const create = (args: readonly string[], io: EquipmentIo): number => {
       ...(visit === undefined ? {} : { fromVisit: visit.data }),
     }),
   );
-  return fine;
+  return exit.fine;
 };
 
 /** The file of a family, to begin from. */
@@ -211,7 +128,7 @@ const copyOf = (family: string, io: EquipmentIo): { readonly copyOf: string } | 
   const file = sources?.get(family)?.file;
   const text = read.files.find((one) => one.file === file)?.text;
   if (text !== undefined) return { copyOf: text };
-  noFamily(family, [...(sources?.keys() ?? [])], io);
+  writeUnknown(io, 'equipment.cli.no-family', family, [...(sources?.keys() ?? [])]);
   return 'unknown';
 };
 

@@ -6,6 +6,7 @@ import { type Issue, message, type Path, type Place } from '@brinewright/words';
 import { type Call, complain, printJson } from '../call.ts';
 import { capital, hanging } from '../text/lines.ts';
 import { formatIssue, plainIssue } from './format-issue.ts';
+import { isDefinition, toldOfVisit } from './visit-issue.ts';
 
 /** The text of a file, or nothing and a sentence why not. */
 export const readFile = (call: Call, path: string): string | undefined => {
@@ -46,15 +47,24 @@ export type VisitRead = {
 export const readVisit = (call: Call, path: string): VisitRead | undefined => {
   const text = readFile(call, path);
   if (text === undefined) return undefined;
+  const yaml = readYaml(path, text);
+  if (isDefinition(yaml.data)) {
+    complain(
+      call,
+      message('cli.visit.is-definition', { file: path }),
+      message('cli.visit.is-definition.mend'),
+    );
+    return undefined;
+  }
   const parsed = parseVisit(path, text);
-  const faulty = parsed.issues.some(({ severity }) => severity === 'error');
-  if (!parsed.ok || faulty) tellIssues(call, parsed.issues, new Map([[path, text]]), !parsed.ok);
+  const issues = parsed.issues.map(toldOfVisit);
+  const faulty = issues.some(({ severity }) => severity === 'error');
+  if (!parsed.ok || faulty) tellIssues(call, issues, new Map([[path, text]]), !parsed.ok);
   if (!parsed.ok) return undefined;
   if (faulty) complain(call, message('cli.set-aside'));
-  const yaml = readYaml(path, text);
   return {
     visit: parsed.value,
-    issues: faulty ? parsed.issues : [],
+    issues: faulty ? issues : [],
     placeOf: (at) => ('data' in yaml ? yaml.locate(at) : undefined),
   };
 };

@@ -2,7 +2,7 @@ import type { Explained, Figure } from '@brinewright/service';
 import { capital, hanging, stacked } from '../text/lines.ts';
 import { figureWithSpread, symbolOr, type View, wordOr } from '../view.ts';
 import { sourceText } from './assumed.ts';
-import { figureName } from './known.ts';
+import { figureName, howKnown } from './known.ts';
 
 /** The tree from a figure down to what was measured, told, defined or assumed. */
 export const derivationText = (view: View, tree: Explained): string[] =>
@@ -25,7 +25,8 @@ const node = (view: View, { figure, name, inputs, again }: Explained, depth: num
 };
 
 /** Formula in words with its source, the rule of a choice, or how it is known. */
-const originText = (view: View, { by, source }: Figure, again: boolean): string => {
+const originText = (view: View, figure: Figure, again: boolean): string => {
+  const { by, source } = figure;
   if (again) return view.word('cli.why.again');
   switch (by.kind) {
     case 'given':
@@ -33,7 +34,7 @@ const originText = (view: View, { by, source }: Figure, again: boolean): string 
         ? view.word('cli.why.assumed', { source: sourceText(view, source) })
         : `${capital(view.word(`papers.known.${by.how}`))}.`;
     case 'definition':
-      return `${capital(view.word('cli.how.definition', { of: by.of }))}.`;
+      return `${capital(howKnown(view, figure))}.`;
     case 'equation':
       return view.word('cli.why.formula', {
         formula: wordOr(view, `formula.${by.key}`, by.key),

@@ -1,4 +1,5 @@
 import type { Figure } from '@brinewright/service';
+import type { Text } from '@brinewright/words';
 import { stacked } from '../text/lines.ts';
 import { table } from '../text/table.ts';
 import { figureOf, figureWithSpread, type View, wordOr } from '../view.ts';
@@ -65,10 +66,17 @@ export const howKnown = (view: View, { by }: Figure): string => {
     case 'given':
       return view.word(`papers.known.${by.how}`);
     case 'definition':
-      return view.word('cli.how.definition', { of: by.of });
+      return view.word('cli.how.definition', { of: view.text(by.title ?? titleIn(view, by.of)) });
     case 'equation':
       return view.word('cli.how.equation', { equation: wordOr(view, `equation.${by.key}`, by.key) });
     case 'choice':
       return wordOr(view, `derivation.rule.${by.rule}`, by.rule);
   }
+};
+
+/** A control or an injector by its own words. */
+const titleIn = ({ family }: View, id: string): Text => {
+  const { controls, injectors } = family ?? {};
+  const known = [...(controls?.drain ?? []), ...(controls?.refill ?? []), ...(injectors ?? [])];
+  return known.find((one) => one.id === id)?.title ?? id;
 };

@@ -10,7 +10,7 @@ export const plan = (view: View): string[] =>
       stopped(view, value),
       summary(view, value),
       value.steps.flatMap((step, place) => stepLines(view, step, place + 1, value.steps.length)),
-      ifOpened(view, value),
+      ...ifOpened(view, value),
       leaveSafe(view, value.leaveSafe),
     ),
   );
@@ -115,20 +115,20 @@ const countLines = (view: View, count: StackCount | undefined, indent: number): 
 const lookOvers = (view: View, texts: readonly string[], indent: number): string[] =>
   texts.length === 0 ? [] : hanging('', `${view.word('cli.plan.look')} ${texts.join('. ')}.`, indent);
 
-const putsLines = (
-  view: View,
-  puts: readonly { readonly role: string; readonly as: 'new' | 'old' }[],
-  indent: number,
-): string[] =>
-  puts.length === 0
-    ? []
-    : hanging('', (['new', 'old'] as const).flatMap((as) => putText(view, as, puts)).join(' '), indent);
+type Put = Extract<PlanStep, { kind: 'back' }>['puts'][number];
 
-const putText = (
-  view: View,
-  as: 'new' | 'old',
-  puts: readonly { readonly role: string; readonly as: 'new' | 'old' }[],
-): readonly string[] => {
+/** What goes back, new or as it was; of an undescribed unit nobody can name the pieces. */
+const putsLines = (view: View, puts: readonly Put[], indent: number): string[] => {
+  if (puts.length === 0) return [];
+  const { situation } = view.assessment.stages;
+  const unnamed = situation.state === 'done' && !situation.value.described;
+  const texts = unnamed
+    ? [view.word('cli.plan.puts-unnamed')]
+    : (['new', 'old'] as const).flatMap((as) => putText(view, as, puts));
+  return hanging('', texts.join(' '), indent);
+};
+
+const putText = (view: View, as: Put['as'], puts: readonly Put[]): readonly string[] => {
   const roles = puts.filter((one) => one.as === as).map(({ role }) => roleName(view, role));
   return roles.length === 0 ? [] : [view.word(`cli.plan.puts-${as}`, { roles: roles.join(', ') })];
 };
@@ -136,15 +136,15 @@ const putText = (
 const roleName = (view: View, role: string): string => wordOr(view, `cli.role.${role}`, role);
 
 /** A make nobody has described: the safe way in, should it have to be opened. */
-const ifOpened = (view: View, { ifOpened: way }: WorkPlan): string[] => {
+const ifOpened = (view: View, { ifOpened: way }: WorkPlan): readonly string[][] => {
   if (way === undefined) return [];
   const heading = view.word('cli.plan.if-opened', {
     time: minutes(view, way.minutes),
     outage: minutes(view, way.outageMinutes),
   });
   return [
-    ...paragraph(heading),
-    ...way.steps.flatMap((step, place) => stepLines(view, step, place + 1, way.steps.length)),
+    paragraph(heading),
+    way.steps.flatMap((step, place) => stepLines(view, step, place + 1, way.steps.length)),
   ];
 };
 

@@ -2,7 +2,8 @@ import type { BackwashWindow, Neighbour, ProgramAdvice, TimedSetting } from '@br
 import { quantity } from '@brinewright/units';
 import { bullets, capital, paragraph, stacked } from '../text/lines.ts';
 import { type Row, table } from '../text/table.ts';
-import { shown, type View } from '../view.ts';
+import { columns, widthOf } from '../text/wrap.ts';
+import { rangeShown, shown, shownAlike, type View } from '../view.ts';
 import { sentences, staged } from './common.ts';
 import { measureFirstLines, ofSettings, ofWindow } from './measure-first.ts';
 
@@ -14,18 +15,26 @@ export const program = (view: View): string[] =>
       settings(view, value),
       once(view, value),
       measureFirstLines(view, ofWindow(view, value)),
-      value.window === undefined ? [] : windowLines(view, value.window),
+      [
+        ...(value.window === undefined ? [] : windowLines(view, value.window)),
+        ...sentences(view, value.notes.filter(isOfWindow)),
+      ],
       sentences(
         view,
-        value.notes.filter((note) => !isFinding(note)),
+        value.notes.filter((note) => !isFinding(note) && !isOfWindow(note)),
       ),
       doses(view, value),
       year(view, value),
     ),
   );
 
+type Note = ProgramAdvice['notes'][number];
+
 /** What the found settings do is said before what to set. */
-const isFinding = ({ key }: { readonly key: string }): boolean => key.startsWith('program.found-');
+const isFinding = ({ key }: Note): boolean => key.startsWith('program.found-');
+
+/** What is too weak or too strong, and what to fit, stands beneath the window. */
+const isOfWindow = ({ key }: Note): boolean => key.startsWith('program.window.');
 
 /** Step by step: found, exact, set; beneath it both neighbouring times and what they do. */
 const settings = (view: View, { settings: timed, volume, days }: ProgramAdvice): string[] => {
@@ -60,8 +69,15 @@ const settingRow = (view: View, { step, found, exact, set, below, above, changed
     shown(view, set),
     changed ? view.word('cli.program.changed') : '',
   ],
-  under: [[below, above].flatMap((one) => neighbour(view, one)).join('  ·  ')].filter((line) => line !== ''),
+  under: onOneLine([below, above].flatMap((one) => neighbour(view, one))),
 });
+
+/** Side by side where there is room, else one beneath the other. */
+const onOneLine = (texts: readonly string[]): readonly string[] => {
+  const joined = texts.join(' · ');
+  if (widthOf(joined) > columns - 4) return texts;
+  return joined === '' ? [] : [joined];
+};
 
 const neighbour = (view: View, one: Neighbour | undefined): readonly string[] => {
   if (one === undefined || one.does.length === 0) return [];
@@ -74,26 +90,31 @@ const neighbour = (view: View, one: Neighbour | undefined): readonly string[] =>
 const once = (view: View, { once: messages }: ProgramAdvice): string[] => bullets(messages.map(view.say));
 
 const windowLines = (view: View, window: BackwashWindow): string[] => {
-  const edges = { floor: shown(view, window.floor), ceiling: shown(view, window.ceiling) };
-  if (window.state === 'empty')
+  if (window.state === 'empty') {
+    const edges = { floor: shown(view, window.floor), ceiling: shown(view, window.ceiling) };
     return [
       ...paragraph(`${view.word('cli.program.window-empty', edges)} ${view.say(window.why)}`),
       ...bullets(window.choices.map(view.say)),
     ];
-  const { fits, choice } = window;
-  const fitted = view.word(`cli.program.window-${fits}`, { fitted: shown(view, window.fitted) });
-  const control = view.family?.controls.drain.find(({ id }) => id === choice);
-  const better =
-    control === undefined || fits === 'inside'
-      ? ''
-      : ` ${view.word('cli.program.window-choice', { control: control.title, rate: control.rate })}`;
-  return paragraph(
-    `${view.word('cli.program.window', { ...edges, aim: shown(view, window.aim) })} ${fitted}${better}`,
-  );
+  }
+  const { lower, upper } = rangeShown(view, window.floor, window.ceiling);
+  const range = view.word('cli.program.window', {
+    floor: lower,
+    ceiling: upper,
+    aim: shown(view, window.aim),
+  });
+  const fitted = view.word(`cli.program.window-${window.fits}`, { fitted: shown(view, window.fitted) });
+  return paragraph(`${range} ${fitted}`);
 };
 
 const doses = (view: View, { doses: all }: ProgramAdvice): string[] => {
   if (all.length === 0) return [];
+  const column = (key: 'dose' | 'capacity' | 'volume' | 'salt'): readonly string[] =>
+    shownAlike(
+      view,
+      all.map((one) => one[key]),
+    );
+  const shownIn = [column('dose'), column('capacity'), column('volume'), column('salt')];
   return table(
     [
       { title: capital(view.word('papers.dose')), align: 'right' },
@@ -102,14 +123,8 @@ const doses = (view: View, { doses: all }: ProgramAdvice): string[] => {
       { title: capital(view.word('papers.dose.salt')), align: 'right' },
       { title: '' },
     ],
-    all.map(({ dose, capacity, volume, salt, chosen }) => ({
-      cells: [
-        shown(view, dose),
-        shown(view, capacity),
-        shown(view, volume),
-        shown(view, salt),
-        chosen ? view.word('cli.program.chosen') : '',
-      ],
+    all.map(({ chosen }, row) => ({
+      cells: [...shownIn.map((cells) => cells[row] ?? ''), chosen ? view.word('cli.program.chosen') : ''],
     })),
   );
 };
@@ -124,12 +139,7 @@ const year = (view: View, { year: rows }: ProgramAdvice): string[] => {
       { title: view.word('cli.program.saved'), align: 'right' },
     ],
     rows.map(({ what, found, set, difference }) => ({
-      cells: [
-        view.word(`papers.year.${what}`),
-        shown(view, found),
-        shown(view, set),
-        shown(view, difference),
-      ],
+      cells: [view.word(`papers.year.${what}`), ...shownAlike(view, [found, set, difference])],
     })),
   );
 };

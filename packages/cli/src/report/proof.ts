@@ -1,7 +1,7 @@
 import type { FigureId, ProofCheck } from '@brinewright/service';
 import { capital, paragraph, stacked } from '../text/lines.ts';
 import { type Row, table } from '../text/table.ts';
-import { figureOf, figureWithSpread, percent, shown, type View } from '../view.ts';
+import { figureOf, figureWithSpread, rangeShown, shown, sureness, type View } from '../view.ts';
 import { staged } from './common.ts';
 import { measureFirstLines, ofCheck } from './measure-first.ts';
 
@@ -48,7 +48,7 @@ const part = (
 
 const checkRow = (view: View, { title, limits, predicted, reading, verdict, p, decide }: ProofCheck): Row => {
   const read = figureOf(view, reading);
-  const sure = p === undefined ? '' : ` (${percent(view, p)})`;
+  const sure = p === undefined ? '' : ` (${sureness(view, p)})`;
   return {
     cells: [
       view.say(title),
@@ -63,7 +63,7 @@ const checkRow = (view: View, { title, limits, predicted, reading, verdict, p, d
 
 const limitText = (view: View, { lower, upper }: ProofCheck['limits']): string => {
   if (lower !== undefined && upper !== undefined)
-    return view.word('cli.proof.within', { lower: shown(view, lower), upper: shown(view, upper) });
+    return view.word('cli.proof.within', rangeShown(view, lower, upper));
   if (upper !== undefined) return view.word('cli.proof.at-most', { upper: shown(view, upper) });
   return lower === undefined
     ? view.word('papers.must-be.seen')

@@ -73,43 +73,44 @@ const unusedStocks = (parsed: readonly Parsed[], stocks: Stocks): readonly Issue
 
 /** An id that two files define, with both places. */
 const checkDoubles = (parsed: readonly Parsed[]): readonly Issue[] => {
-  const first = new Map<string, Place>();
+  const first = new Map<string, ParsedFamily>();
   return parsed.flatMap((one) => {
     if (one.state !== 'family' && one.state !== 'stock') return [];
-    const place = one.placeOf([one.state]) ?? { file: one.file, line: 1, column: 1 };
     const name = `${one.state}/${one.id}`;
     const before = first.get(name);
-    first.set(name, before ?? place);
+    first.set(name, before ?? one);
     if (before === undefined) return [];
-    const values = { id: one.id, file: before.file, line: before.line };
-    return [issueAt('error', [one.state], place, { code: 'definition.id-twice', values })];
+    const { file, line } = placeOfKind(before);
+    const finding = { code: 'definition.id-twice', values: { id: one.id, file, line } } as const;
+    return [issueAt('error', [one.state], placeOfKind(one), finding)];
   });
 };
+
+const placeOfKind = ({ file, placeOf, state }: ParsedFamily): Place =>
+  placeOf([state]) ?? { file, line: 1, column: 1 };
 
 const compileMedia = (parsed: readonly Parsed[]) => {
   const all = new Map<string, Medium>();
   const issues: Issue[] = [];
-  const places = new Map<string, Place | undefined>();
-  for (const one of parsed) if (one.state === 'media') issues.push(...addMedia(one, all, places));
+  const from = new Map<string, ParsedMedia>();
+  for (const one of parsed) if (one.state === 'media') issues.push(...addMedia(one, all, from));
   return { all, issues };
 };
 
 const addMedia = (
   one: ParsedMedia,
   all: Map<string, Medium>,
-  places: Map<string, Place | undefined>,
+  from: Map<string, ParsedMedia>,
 ): readonly Issue[] => {
   const report = createReport(one.locate);
   for (const [id, medium] of Object.entries(one.written.media)) {
-    const before = places.get(id);
+    const before = from.get(id);
     const at = ['media', id];
-    if (before !== undefined) {
-      report.error(
-        at,
-        { code: 'definition.id-twice', values: { id, file: before.file, line: before.line } },
-        'key',
-      );
-    } else places.set(id, one.locate(at, 'key'));
+    if (before === undefined) from.set(id, one);
+    else {
+      const { file, line } = before.locate(at, 'key');
+      report.error(at, { code: 'definition.id-twice', values: { id, file, line } }, 'key');
+    }
     all.set(id, compileMedium(medium, id));
   }
   return report.issues;

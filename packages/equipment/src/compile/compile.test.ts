@@ -111,3 +111,28 @@ test('there is always a family for a unit nobody has described', () => {
   const own = soundFrom(smallStock.replace('stock: small', 'stock: undescribed'), smallStock, smallFamily);
   expect(own.equipment.families.get('undescribed')?.faults).toHaveLength(1);
 });
+
+const sizes = (text: string): string => replacing('size: [slim, broad]', text)(smallFamily);
+
+test('a value misspelt under features is mended there, and names where it is used', () => {
+  for (const features of [
+    'size: [slin, broad]',
+    'size: {slin: 2, broad: 1}',
+    'size: {values: [slin, broad]}',
+  ]) {
+    const { issues: found } = compiledFrom(smallStock, sizes(features));
+    expect(found).toMatchObject([
+      {
+        code: 'feature.value-unused',
+        place: { file: '1.yaml', line: 7, column: 3 + features.indexOf('slin') },
+        message: { values: { defined: 'slin', used: 'slim', line: 10 } },
+      },
+    ]);
+  }
+});
+
+test('a value misspelt where it is used is mended there, for the value itself is used elsewhere', () => {
+  expect(issues(replacing('fits: {size: slim}, holds', 'fits: {size: slin}, holds')(smallFamily))).toEqual([
+    ['reference.unknown', 25, 'slim'],
+  ]);
+});

@@ -90,3 +90,13 @@ test('every line of the merged family knows the file and line it came from', () 
   expect(origins.get('operations.cover-off.order')).toMatchObject({ file: '0.yaml', line: 15 });
   expect(origins.get('bores.main.ports')).toMatchObject({ file: '1.yaml', line: 12 });
 });
+
+test('a stock named without its first word is found', () => {
+  const near = (text: string) => compiledFrom(smallStock, text).issues.map(({ mend }) => mend?.values?.near);
+  expect(near(replacing('like: stock/small', 'like: small')(smallFamily))).toEqual(['stock/small']);
+  const stock = 'stock: plain\ncontrollers: {metered: {holds: [backwash], times: 1 min to 9 min by 1 min}}\n';
+  const family = replacing('dial: {', 'dial: {like: metered, ')(smallFamily);
+  expect(compiledFrom(smallStock, stock, family).issues.map(({ mend }) => mend?.values?.near)).toContain(
+    'stock/metered',
+  );
+});

@@ -1,7 +1,7 @@
 import type { Issue } from '@brinewright/words';
 import { boreOf, type FittedBore } from '../bore/bore-of.ts';
-import { type BoreDefinition, type Stop, stops } from '../model/bore.ts';
 import { listed } from '../issue/report.ts';
+import { type BoreDefinition, type Stop, stops } from '../model/bore.ts';
 import { fitsVariant } from '../model/feature.ts';
 import { type LintRule, type LintSubject, lintIssue } from './lint-rule.ts';
 

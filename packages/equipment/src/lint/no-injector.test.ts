@@ -13,3 +13,10 @@ test('a build whose injector is not described is an error', () => {
   );
   expect(issue).toMatchObject({ severity: 'error', place: { file: '1.yaml', line: 8 } });
 });
+
+test('an injector that no build has is offered where its name is close', () => {
+  const issue = lintAfter((text) =>
+    replacing('a: {nozzle', 'ash: {nozzle')(replacing('injector: [a, b]', 'injector: [asch, b]')(text)),
+  ).find((one) => one.code === code);
+  expect(issue?.mend?.values).toEqual({ near: 'ash' });
+});

@@ -37,4 +37,8 @@ const fittingsIn = ({ controls, controllers, meters }: Family): readonly Fitting
 
 /** A part that fits by the feature of the same name is tied already. */
 const bareParts = ({ parts }: Family, { role, feature }: Fitting): readonly string[] =>
-  idsOf(parts.filter((part: Part) => part.is === role && part.of === undefined && part.fits[feature] === undefined));
+  idsOf(
+    parts.filter(
+      (part: Part) => part.is === role && part.of === undefined && part.fits[feature] === undefined,
+    ),
+  );

@@ -75,3 +75,61 @@ test('a key named like a part of every object is a key like any other', () => {
     ['schema.unknown-key', 3, 1, 'constructor'],
   ]);
 });
+
+const mends = (text: string) =>
+  issuesIn(`family: a\n${text}\n`).map(({ code, place, message, mend }) => [
+    code,
+    place?.column,
+    message.values?.text,
+    mend?.values?.mended,
+  ]);
+
+test('a decimal comma inside braces or brackets is told as one, and nothing of its pieces', () => {
+  expect(mends('controls: {drain: {"5": 5,5 gpm, "7": 7,5 gpm}}')).toEqual([
+    ['yaml.decimal-comma', 25, '5,5 gpm', '5.5 gpm'],
+    ['yaml.decimal-comma', 39, '7,5 gpm', '7.5 gpm'],
+  ]);
+  expect(mends('parts: {seal: {is: seal, price: 3,10}}')).toEqual([
+    ['yaml.decimal-comma', 33, '3,10', '3.10'],
+  ]);
+  expect(mends('bore: {measured: {seals: [12 mm, 46,5 mm]}}')).toContainEqual([
+    'yaml.decimal-comma',
+    34,
+    '46,5 mm',
+    '46.5 mm',
+  ]);
+  expect(mends('controllers: {a: {times: 1,5 min to 3,5 min by 0,5 min}}')).toEqual([
+    ['yaml.decimal-comma', 26, '1,5 min to 3,5 min by 0,5 min', '1.5 min to 3.5 min by 0.5 min'],
+  ]);
+});
+
+test('a comma between thousands inside braces asks for quotes', () => {
+  expect(mends('controllers: {a: {volumes: 10 gal to 9,990 gal by 10 gal}}')).toEqual([
+    ['yaml.comma-ends-value', 28, '10 gal to 9,990 gal by 10 gal', undefined],
+  ]);
+});
+
+test('commas between values pass', () => {
+  expect(mends('bore: {joins: [{open: {backwash: [3,6,7]}}]}')).toEqual([]);
+  expect(mends('controls: {drain: {"4": 4 gpm,"5": 5 gpm}}')).toEqual([]);
+});
+
+test('a range that lacks only its step is told so, with a step', () => {
+  const times = (text: string) => mends(`controllers: {a: {times: ${text}}}`);
+  expect(times('1 min to 90 min')).toEqual([
+    ['quantity.no-step', 26, '1 min to 90 min', '1 min to 90 min by 1 min'],
+  ]);
+  expect(times('0 min to 90 min')[0]?.[3]).toBe('0 min to 90 min by 1 min');
+  expect(times('90 min')[0]?.[0]).toBe('quantity.not-a-range');
+  expect(mends('limits: {pressure: 20 psi to 90 psi}')).toEqual([]);
+});
+
+test('a visit among the definitions is told as one', () => {
+  const [issue, ...others] = issuesIn('schema: 1\nsite: {name: x}\nconditioners: []\n');
+  expect(issue).toMatchObject({
+    code: 'definition.is-visit',
+    place: { line: 2 },
+    mend: { values: { file: 'a.yaml' } },
+  });
+  expect(others).toEqual([]);
+});

@@ -85,7 +85,10 @@ const noKind = (file: string, yaml: YamlRead): Issue => {
   const ofVisit = keys.find((key) => visitKeys.includes(key));
   if (ofVisit !== undefined) {
     const values = { key: ofVisit, file };
-    return issueAt('error', [ofVisit], yaml.locate([ofVisit], 'key'), { code: 'definition.is-visit', values });
+    return issueAt('error', [ofVisit], yaml.locate([ofVisit], 'key'), {
+      code: 'definition.is-visit',
+      values,
+    });
   }
   for (const key of keys) {
     const finding = unknownWord('schema.unknown-key', key, kindNames);

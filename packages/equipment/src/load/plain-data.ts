@@ -1,6 +1,7 @@
 import type { Path } from '@brinewright/words';
-import { isAlias, isMap, isScalar, isSeq, type Node, type Scalar, type YAMLMap } from 'yaml';
+import { isAlias, isMap, isScalar, isSeq, type Node, type Scalar, type YAMLMap, type YAMLSeq } from 'yaml';
 import type { IssueCode, Values } from '../issue/codes.ts';
+import { type Rejoined, rejoined } from './comma-split.ts';
 import { keyOf, offsetOf } from './yaml-node.ts';
 
 /** Something that the parser lets through and a definition does not. */
@@ -27,9 +28,37 @@ const dataOf = (node: unknown, path: (string | number)[], found: Found[]): unkno
   if (isScalar(node)) return scalarOf(node);
   if (path.length > deepest) return refused('yaml.too-deep', path, node, found);
   if (isMap(node)) return mapOf(node, path, found);
-  if (isSeq(node)) return node.items.map((item, index) => below(item, index, path, found));
+  if (isSeq(node)) return listOf(node, path, found);
   return isAlias(node) ? refused('yaml.alias', path, node, found) : null;
 };
+
+/** A value that a comma broke stands for each of its pieces, so that the others keep their places. */
+const listOf = (list: YAMLSeq, path: (string | number)[], found: Found[]): unknown => {
+  const values: unknown[] = [];
+  while (values.length < list.items.length) {
+    const index = values.length;
+    const broken = list.flow === true ? rejoined(list.items, index) : undefined;
+    if (broken === undefined) values.push(below(list.items[index], index, path, found));
+    else {
+      found.push(brokenAt(broken, [...path, index]));
+      for (let piece = 0; piece < broken.pieces; piece += 1) values.push(meant(broken));
+    }
+  }
+  return values;
+};
+
+const brokenAt = ({ offset, text, mended }: Rejoined, path: Path): Found => ({
+  severity: 'error',
+  path,
+  offset,
+  ...(mended === undefined
+    ? { code: 'yaml.comma-ends-value', values: { text } }
+    : { code: 'yaml.decimal-comma', values: { text, mended } }),
+});
+
+/** What was meant by a broken value, so that nothing more is said of its pieces. */
+const meant = ({ text, mended }: Rejoined): string | number =>
+  mended !== undefined && /^\d+\.\d+$/u.test(mended) ? Number(mended) : (mended ?? text);
 
 const below = (node: unknown, key: string | number, path: (string | number)[], found: Found[]): unknown => {
   path.push(key);
@@ -49,12 +78,23 @@ const scalarOf = (node: Scalar): unknown =>
 const mapOf = (map: YAMLMap, path: (string | number)[], found: Found[]): unknown => {
   const entries = new Map<string, unknown>();
   const keys = new Map<string, unknown>();
-  for (const { key: node, value } of map.items) {
+  let piecesLeft = 0;
+  for (const [index, { key: node, value }] of map.items.entries()) {
+    if (piecesLeft > 0) {
+      piecesLeft -= 1;
+      continue;
+    }
     const key = keyOf(node);
     if (keys.has(key)) found.push(twice(key, path, node, keys.get(key)));
     else keys.set(key, node);
     if (isRewritten(node, key)) found.push(rewritten(key, path, node));
-    entries.set(key, below(value, key, path, found));
+    const broken = map.flow === true ? rejoined(map.items, index) : undefined;
+    if (broken === undefined) entries.set(key, below(value, key, path, found));
+    else {
+      found.push(brokenAt(broken, [...path, key]));
+      entries.set(key, meant(broken));
+      piecesLeft = broken.pieces - 1;
+    }
   }
   return Object.fromEntries(entries);
 };

@@ -21,6 +21,7 @@ const lookedAt = (text: string) => {
 test.each(['en', 'es'] as const)('a new definition in %s loads and gets nothing but notes', (language) => {
   const { own, family } = lookedAt(newDefinition('Harrow side valve', { language }));
   expect(own.map(({ severity, code }) => [severity, code])).toEqual([
+    ['note', 'lint.no-water-feature'],
     ['note', 'lint.no-spanish'],
     ['note', 'lint.still-to-enter'],
   ]);
@@ -58,6 +59,8 @@ const visit = {
         holds: ['backwash', 'brine', 'fast-rinse', 'refill'],
         times: '1 min to 99 min by 1 min',
         starts: ['metered'],
+        days: '1 to 30 by 1',
+        volumes: '50 gal to 9950 gal by 50 gal',
       },
     },
   ],
@@ -74,7 +77,12 @@ test('a visit to an undescribed unit becomes the draft of its family', () => {
   ]);
   expect(draft?.controls.drain[0]?.rate.as).toBe('6.52 gpm');
   expect(draft?.controls.refill[0]?.rate.as).toBe('0.968 gpm');
-  expect(draft?.controllers[0]).toMatchObject({ times: { max: { as: '99 min' } }, starts: ['metered'] });
+  expect(draft?.controllers[0]).toMatchObject({
+    times: { max: { as: '99 min' } },
+    starts: ['metered'],
+    days: { min: 1, max: 30, by: 1 },
+    volumes: { max: { as: '9950 gal' } },
+  });
   expect(text).toContain('#   girth: 50.3 in');
 });
 

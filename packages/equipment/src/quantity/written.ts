@@ -58,7 +58,7 @@ export const steplessMended = (text: string, kind: QuantityKind): string | undef
 
 /** The first value serves as the step; where it is zero, one of its unit. */
 const stepped = ({ min, max }: QuantityRange): string => {
-  const step = min.si === 0 ? min.as.replace(/^[\d.,]+/u, '1') : min.as;
+  const step = min.si === 0 ? min.as?.replace(/^[\d.,]+/u, '1') : min.as;
   return spaced(min.as, 'to', max.as, 'by', step);
 };
 

@@ -45,7 +45,7 @@ describe('bed expansion by a named method', () => {
     expect(grains.expansion).toBeGreaterThan(spheres.expansion);
   });
 
-  it('puts the ceiling at 50 °F, 18 in of rise over 34 in, within 6 % below the trade figure of 5.7 gpm/ft²', () => {
+  it('puts the ceiling at 50 °F, 18 in of rise over 34 in, within 6 % below the handbook’s 5.7 gpm/ft²', () => {
     const inch = 0.0254;
     const rate = upflowForRise({ ...resin, method: 'richardson-zaki', bedDepth: 34 * inch, rise: 18 * inch });
     // Another drag law sinks the bead up to 4.5 % faster; the rest is the rounding of the figure.

@@ -61,8 +61,8 @@ const criticalTemperature = 647.096;
  * $$ \rho = \rho_w + \sum_{i=1}^{3} m^{(i+1)/2} \left[ a_{i0} + \sum_{j=1}^{4} a_{ij} (T/T_c)^{(j+1)/2} \right] $$
  * with m the molality. The article's pressure term is left out: 0.04 kg/m3 at 0.1 MPa.
  *
- * Valid 25 to 200 °C and 0 to 4.5 mol/kg in the article; colder water is extrapolated (the apparent volume of the salt
- * stays smooth down to 0 °C).
+ * Valid 25 to 110 °C and 0 to 4.5 mol/kg: the article goes to 200 °C, `waterDensity` no farther than 110. Colder water is
+ * extrapolated (the apparent volume of the salt stays smooth down to 0 °C).
  * Source: Al Ghafri, Maitland & Trusler (2012), J. Chem. Eng. Data 57, 1288. Status: coefficients met at second hand.
  * No published density was at hand to check it against.
  * @throws RangeError on a mass fraction outside 0 to 1 or a non-positive temperature.

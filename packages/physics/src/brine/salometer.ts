@@ -3,7 +3,7 @@ import { equation } from '../meta/equation.ts';
 import { inputWithin } from '../meta/input-within.ts';
 
 /** Mass fraction of brine saturated at 60 °F, 100 salometer degrees. A canning scale with 25 % also exists; not used. */
-export const saturationAt60F = 0.26395;
+const saturationAt60F = 0.26395;
 
 /**
  * Mass fraction of a brine that a salometer reads.

@@ -1,5 +1,6 @@
 import { requirePositive } from '../meta/assert.ts';
 import { equation } from '../meta/equation.ts';
+import { circle } from '../vessel/circle.ts';
 
 type Plate = { readonly pipeDiameter: number; readonly diameter: number };
 
@@ -98,10 +99,10 @@ export const orificePlate = equation(
     requirePositive('density', plate.density);
     requirePositive('viscosity', plate.viscosity);
     requirePositive('expansibility', plate.expansibility);
-    const bore = (Math.PI / 4) * plate.diameter ** 2;
     const approach = Math.sqrt(1 - diameterRatio(plate) ** 4);
     const ideal =
-      (plate.expansibility * bore * Math.sqrt((2 * plate.pressureDrop) / plate.density)) / approach;
+      (plate.expansibility * circle(plate.diameter) * Math.sqrt((2 * plate.pressureDrop) / plate.density)) /
+      approach;
     return settleFlow(plate, ideal);
   },
 );

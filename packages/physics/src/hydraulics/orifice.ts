@@ -1,8 +1,6 @@
 import { requireNotNegative, requirePositive } from '../meta/assert.ts';
 import { equation } from '../meta/equation.ts';
-
-/** Discharge coefficient of a sharp-edged hole (common practice, 0.60 to 0.65). */
-export const sharpEdge = 0.62;
+import { circle } from '../vessel/circle.ts';
 
 const jetSpeed = (pressureDrop: number, density: number): number => Math.sqrt((2 * pressureDrop) / density);
 
@@ -74,7 +72,7 @@ export const orificeFlow = equation(
   },
   ({ diameter, ...hole }) => {
     requireNotNegative('diameter', diameter);
-    return leakFlow.compute({ ...hole, area: (Math.PI / 4) * diameter ** 2 });
+    return leakFlow.compute({ ...hole, area: circle(diameter) });
   },
 );
 

@@ -1,8 +1,7 @@
 import { requireNotNegative, requirePositive } from '../meta/assert.ts';
 import { equation } from '../meta/equation.ts';
+import { circle } from '../vessel/circle.ts';
 import { frictionRegimes, pipeFriction } from './friction.ts';
-
-const circle = (diameter: number): number => (Math.PI / 4) * diameter ** 2;
 
 /**
  * Pressure that a straight round pipe takes from the flow.

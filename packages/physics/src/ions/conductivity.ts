@@ -100,7 +100,7 @@ const currents = (inputs: ConductivityInputs) => {
  * Assumes: a litre of water is a kilogram; four of WATEQ4F's pairs with constants of 25 °C from memory, activities by
  * Davies. In acid rain the pH decides: 0.1 in pH moves a water of 50 µS/cm by a tenth.
  * Source: McCleskey, Nordstrom, Ryan & Ball (2012), Geochim. Cosmochim. Acta 77, 369. Status: coefficients at second hand.
- * Checked: checks/src/published/waters.ts. Error there: median 4 %; 21 of 22 waters up to 1 mol/kg within 12 %, acid rain 19 %.
+ * Checked: checks/src/published/waters.ts. Error there: median 4 %; 20 of 21 waters up to 1 mol/kg within 12 %, an acid rain 19 %.
  * @throws RangeError on a negative concentration or a non-positive temperature.
  * @example
  * ```ts

@@ -23,8 +23,8 @@ const normalScale = 1.4826;
  */
 const fewReadings = [1.2, 1.49, 1.36, 1.22, 1.19, 1.14, 1.13, 1.1] as const;
 
-/** Standard deviation of the median of n normal readings, by count from one (same simulation). From ten on: √(π/2n). */
-const medianSpread = [1, 0.706, 0.67, 0.546, 0.536, 0.464, 0.459, 0.41, 0.408] as const;
+/** Standard deviation of the median of n normal readings, by count from one (same simulation; two are exact). From ten on: √(π/2n). */
+const medianSpread = [1, Math.SQRT1_2, 0.67, 0.546, 0.536, 0.464, 0.459, 0.41, 0.408] as const;
 
 export const medianOf = (values: readonly number[]): number => {
   const sorted = values.toSorted((a, b) => a - b);

@@ -3,7 +3,7 @@ import type { MessageKey } from '@brinewright/words';
 import type { SourceKey } from './sources.ts';
 
 /** One variable of an equation: the textbook's letter and what it measures. Its name is the catalogue's `symbol.<key>`. */
-export type Symbol_ = { readonly symbol: string; readonly kind: QuantityKind };
+export type Variable = { readonly symbol: string; readonly kind: QuantityKind };
 
 /** A limit within which the source tested the equation, on an input, an output or a named group such as Re. */
 export type RangeRule<I extends string = string, O extends string = string> = {
@@ -23,8 +23,8 @@ export type EquationMeta<I extends string, O extends string> = {
   /** Catalogue keys: a short title, and the formula in plain words. */
   readonly title: MessageKey;
   readonly words: MessageKey;
-  readonly inputs: Readonly<Record<I, Symbol_>>;
-  readonly outputs: Readonly<Record<O, Symbol_>>;
+  readonly inputs: Readonly<Record<I, Variable>>;
+  readonly outputs: Readonly<Record<O, Variable>>;
   /** Names come from `inputs` and `outputs` alone: a rule on one of them must not narrow the others away. */
   readonly range: readonly RangeRule<NoInfer<I>, NoInfer<O>>[];
   readonly source: SourceKey;

@@ -3,6 +3,7 @@ import { chalkPerEquivalent } from '../ions/molar-masses.ts';
 import { requireNotNegative, requirePositive } from '../meta/assert.ts';
 import { equation } from '../meta/equation.ts';
 import { inputWithin } from '../meta/input-within.ts';
+import { year } from '../settings/calendar.ts';
 
 const poundPerCubicFoot = 0.45359237 / 0.3048 ** 3;
 const kilograinPerCubicFoot = (1000 * 64.79891e-6) / 0.3048 ** 3 / chalkPerEquivalent;
@@ -20,6 +21,9 @@ const curve: readonly (readonly [number, number])[] = tradePairs.map(([dose, cap
 ]);
 const [lowest = [Number.NaN, Number.NaN]] = curve;
 const highest = curve.at(-1) ?? [Number.NaN, Number.NaN];
+
+/** A dose written as 6 or 15 lb/ft3 must not fall outside by the rounding of its conversion. */
+const rounding = 1e-9;
 
 /**
  * Capacity of softening resin from its salt dose, as the handbook has it.
@@ -45,8 +49,8 @@ export const capacityFromDose = equation(
     outputs: { capacity: { symbol: 'q', kind: 'capacity' } },
     range: [
       inputWithin('saltDose', 'symbol.salt-dose', 'salt-dose', {
-        min: lowest[0] * (1 - 1e-9),
-        max: highest[0] * (1 + 1e-9),
+        min: lowest[0] * (1 - rounding),
+        max: highest[0] * (1 + rounding),
       }),
     ],
     source: 'common-practice',
@@ -58,8 +62,6 @@ export const capacityFromDose = equation(
     return { capacity: saltDose >= highest[0] ? highest[1] : straightBetween(curve, saltDose) };
   },
 );
-
-const year = 365.25 * 86400;
 
 /**
  * What years in service leave of a capacity.

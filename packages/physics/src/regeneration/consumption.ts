@@ -1,8 +1,6 @@
 import { requireNotNegative, requirePositive } from '../meta/assert.ts';
 import { equation } from '../meta/equation.ts';
-import { inputWithin } from '../meta/input-within.ts';
-
-const year = 365.25 * 86400;
+import { day, year } from '../settings/calendar.ts';
 
 /**
  * Salt and water that regenerations take in a year.
@@ -96,12 +94,12 @@ export const leakPerDay = equation(
     words: 'formula.leak-per-day',
     inputs: { leakFlow: { symbol: 'Q', kind: 'flow' } },
     outputs: { leakPerDay: { symbol: 'V', kind: 'volume' } },
-    range: [inputWithin('leakFlow', 'symbol.leak-flow', 'flow', { min: 0 })],
+    range: [],
     source: 'definition',
     status: 'seen',
   },
   ({ leakFlow }) => {
     requireNotNegative('leakFlow', leakFlow);
-    return { leakPerDay: leakFlow * 86400 };
+    return { leakPerDay: leakFlow * day };
   },
 );

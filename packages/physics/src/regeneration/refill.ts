@@ -1,7 +1,6 @@
-import { brineDensity } from '../brine/density.ts';
+import { brineDensity, brineRange } from '../brine/density.ts';
 import { requireNotNegative, requirePositive } from '../meta/assert.ts';
 import { equation } from '../meta/equation.ts';
-import { inputWithin } from '../meta/input-within.ts';
 import { waterDensity } from '../water/density.ts';
 
 /**
@@ -132,10 +131,7 @@ export const brineFromRefill = equation(
       massFraction: { symbol: 'w', kind: 'mass-fraction' },
     },
     outputs: { brineVolume: { symbol: 'V', kind: 'volume' } },
-    range: [
-      inputWithin('temperature', 'symbol.temperature', 'temperature', { min: 273.15, max: 353.15 }),
-      inputWithin('massFraction', 'symbol.mass-fraction', 'mass-fraction', { min: 0, max: 0.268 }),
-    ],
+    range: brineRange,
     source: 'mass-balance',
     status: 'seen',
   },

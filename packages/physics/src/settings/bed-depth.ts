@@ -1,5 +1,6 @@
 import { requireNotNegative, requirePositive } from '../meta/assert.ts';
 import { equation } from '../meta/equation.ts';
+import { circle } from '../vessel/circle.ts';
 
 /**
  * Depth at which a known volume of bed stands in a round tank.
@@ -27,7 +28,7 @@ export const bedDepth = equation(
   ({ volume, diameter }) => {
     requireNotNegative('volume', volume);
     requirePositive('diameter', diameter);
-    return { bedDepth: (4 * volume) / (Math.PI * diameter ** 2) };
+    return { bedDepth: volume / circle(diameter) };
   },
 );
 
@@ -53,7 +54,7 @@ export const expansionAtFreeHeight = equation(
       margin: { symbol: 'm', kind: 'length' },
       bedDepth: { symbol: 'L', kind: 'length' },
     },
-    outputs: { expansion: { symbol: 'E', kind: 'ratio' } },
+    outputs: { expansion: { symbol: 'E', kind: 'share' } },
     range: [],
     source: 'geometry',
     status: 'seen',

@@ -1,5 +1,6 @@
 import { requireNotNegative, requirePositive } from '../meta/assert.ts';
 import { equation } from '../meta/equation.ts';
+import { day } from './calendar.ts';
 
 /**
  * The one time a controller holds for draw and slow rinse together.
@@ -102,8 +103,6 @@ export const bedVolumesThrough = equation(
   },
 );
 
-const secondsPerDay = 86_400;
-
 /**
  * Average flow of a day's use.
  *
@@ -129,7 +128,7 @@ export const averageUse = equation(
   },
   ({ dailyUse }) => {
     requireNotNegative('dailyUse', dailyUse);
-    return { averageUse: dailyUse / secondsPerDay };
+    return { averageUse: dailyUse / day };
   },
 );
 
@@ -162,6 +161,6 @@ export const useOverTime = equation(
   ({ dailyUse, serviceTime }) => {
     requireNotNegative('dailyUse', dailyUse);
     requireNotNegative('serviceTime', serviceTime);
-    return { serviceVolume: (dailyUse * serviceTime) / secondsPerDay };
+    return { serviceVolume: (dailyUse * serviceTime) / day };
   },
 );

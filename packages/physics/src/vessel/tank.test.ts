@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { stackLayers } from './layers.ts';
 import { bedVolume, crossSection, freeHeight, insideDiameter, tankVolume, upflowRate } from './tank.ts';
 
 describe('a round tank', () => {
@@ -27,18 +26,5 @@ describe('a round tank', () => {
     const { area } = crossSection.compute({ diameter: 0.4 });
     const { superficialVelocity } = upflowRate.compute({ flow: 3e-4, diameter: 0.4 });
     expect(superficialVelocity * area).toBeCloseTo(3e-4, 15);
-  });
-});
-
-describe('layers from the floor up', () => {
-  it('lie one on the other, given by depth or by volume', () => {
-    const { area } = crossSection.compute({ diameter: 0.4 });
-    const layers = stackLayers(0.4, [
-      { id: 'gravel', depth: 0.1 },
-      { id: 'resin', volume: area * 0.8 },
-    ]);
-    expect(layers.map((layer) => layer.id)).toEqual(['gravel', 'resin']);
-    expect(layers[1]?.from).toBe(layers[0]?.to);
-    expect(layers[1]?.to).toBeCloseTo(0.9, 12);
   });
 });

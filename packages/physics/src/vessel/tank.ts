@@ -1,7 +1,6 @@
 import { requireNotNegative, requirePositive } from '../meta/assert.ts';
 import { equation } from '../meta/equation.ts';
-
-const circle = (diameter: number): number => (Math.PI / 4) * diameter ** 2;
+import { circle } from './circle.ts';
 
 /**
  * Inside diameter of a tank from a tape round it.

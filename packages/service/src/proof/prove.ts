@@ -1,7 +1,14 @@
-import { airGapNeeded, flowLimits, judge, type Limits, volumeLimits } from '@brinewright/physics';
+import {
+  airGapNeeded,
+  flowLimits,
+  judge,
+  type Limits,
+  repeatsToDecide,
+  volumeLimits,
+} from '@brinewright/physics';
 import { fromUnit, quantity } from '@brinewright/units';
-import { type Issue, message } from '@brinewright/words';
-import type { Figures } from '../derivation/figure.ts';
+import { type Issue, type Message, message } from '@brinewright/words';
+import type { Figure, Figures } from '../derivation/figure.ts';
 import { type Ledger, openLedger } from '../derivation/ledger.ts';
 import type { ProgramAdvice } from '../program/program-advice.ts';
 import type { Situation } from '../situation/situation.ts';
@@ -26,6 +33,9 @@ export const prove = (s: Situation, advice: ProgramAdvice | undefined, figures: 
     { figures: ledger.figures(), issues: [...issues, ...ledger.issues()] },
   );
 };
+
+/** More repeats than this nobody makes with a pail; ours. */
+const mostRepeats = 10;
 
 /** Where the definition gives none: common practice of the trade. */
 const tolerances = { backwash: 0.1, draw: 0.12, refill: 0.05 } as const;
@@ -118,11 +128,18 @@ const verdictOf = (
   return {
     verdict: 'not-decided',
     p: judged.pConform,
-    decide:
-      judged.wouldDecide === undefined
-        ? message('proof.decide.on-the-limit')
-        : message('proof.decide.u', { u: { kind: figure.quantity.kind, si: judged.wouldDecide } }),
+    decide: whatDecides(figure, judged.wouldDecide),
   };
+};
+
+/** A better reading, or so many more of the same; nothing helps a reading that stands on the limit. */
+const whatDecides = ({ quantity: { kind }, u = 0 }: Figure, needed: number | undefined): Message => {
+  const repeats = needed === undefined ? undefined : repeatsToDecide({ needed, eachReading: u, common: 0 });
+  if (needed === undefined || repeats === undefined) return message('proof.decide.on-the-limit');
+  const values = { u: { kind, si: needed } };
+  return repeats > mostRepeats
+    ? message('proof.decide.u', values)
+    : message('proof.decide.repeats', { ...values, repeats });
 };
 
 /** Limits that meet (about a rate of nothing) leave nothing to keep to. */

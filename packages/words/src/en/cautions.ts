@@ -3,8 +3,6 @@ export const cautionsEn = {
   'caution.warning': 'Warning',
   'caution.caution': 'Caution',
   'caution.notice': 'Notice',
-  'caution.acknowledged': '{fact} Seen.',
-  'caution.open': 'Not acknowledged yet. Nothing after it can be marked done.',
   'caution.codes':
     'Electrical, plumbing, backflow and discharge work follow local codes and the maker’s instructions, which outrank this tool. Licensed work is left to licensed people.',
 } as const satisfies Record<string, string>;

@@ -100,7 +100,8 @@ export const equipmentEn = {
   'equipment.schema.part.number': 'Number it is ordered by, in quotes.',
   'equipment.schema.part.fits': 'Builds it goes with. Left out: all.',
   'equipment.schema.part.price': 'Price, in the currency of the site.',
-  'equipment.schema.part.of': 'The control, controller, meter or injector of this family that it is, by id.',
+  'equipment.schema.part.of':
+    'The flow control, controller, meter or injector of this family that it is, by id; needed where there are several.',
   'equipment.schema.part.count': 'How many the valve takes; seals and spacers are counted from the stack.',
   'equipment.schema.part.holds':
     'What a kit holds: how many of each part, or all for as many as the stack has.',
@@ -226,10 +227,20 @@ export const equipmentEn = {
   'equipment.new.controllers': 'What the controller holds and which times can be set.',
   'equipment.new.operations': 'Only what differs from the stock.',
   'equipment.cli.usage':
-    'equipment check PATH… · equipment schema [--visit] · equipment show FAMILY · equipment new NAME [--like FAMILY] [--from VISIT.yaml]',
+    'equipment check PATH… · equipment schema [--visit] · equipment show FAMILY [SECTION|ids] · equipment new NAME [--like FAMILY] [--from VISIT.yaml]',
   'equipment.cli.counts':
     '{files, plural, one {# file} other {# files}}: {errors, plural, one {# error} other {# errors}}, {warnings, plural, one {# warning} other {# warnings}}, {notes, plural, one {# note} other {# notes}}',
   'equipment.cli.no-family': '{word} is not among the families: {known}.',
+  'equipment.cli.no-section': '{word} is not a section that can be shown: {known}.',
+  'equipment.cli.empty-section': '{family} has nothing under {section}.',
+  'equipment.cli.ids.roles': 'roles, written in is, replace and takes-out',
+  'equipment.cli.ids.role':
+    '{faults, plural, one {# fault} other {# faults}}, {operations, plural, one {# operation} other {# operations}}, {parts, plural, one {# part} other {# parts}}',
+  'equipment.cli.ids.operations': 'operations, written in after and do',
+  'equipment.cli.ids.tests': 'tests',
+  'equipment.cli.ids.faults': 'faults, written in outcomes, complaints and changes',
+  'equipment.cli.ids.tools': 'tools, written in tools',
+  'equipment.cli.ids.cautions': 'cautions, written in hazards',
   'equipment.severity.error': 'error',
   'equipment.severity.warning': 'warning',
   'equipment.severity.note': 'note',

@@ -79,8 +79,6 @@ export const figuresEn = {
   'figure.program.rule.margin': 'Height kept free above the lifted bed',
   'figure.program.rule.yearly-loss': 'Capacity lost in a year',
   'figure.program.rule.year': 'A year',
-  'figure.program.rule.sphere.viscous': 'Ergun constant, viscous part',
-  'figure.program.rule.sphere.inertial': 'Ergun constant, inertial part',
   'figure.proof.tolerance.backwash': 'Tolerance of the backwash flow',
   'figure.proof.tolerance.draw': 'Tolerance of the brine draw',
   'figure.proof.tolerance.refill': 'Tolerance of the refill water',

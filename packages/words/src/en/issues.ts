@@ -33,6 +33,10 @@ export const issuesEn = {
   'issue.yaml.key-twice.mend': 'Keep one of the two.',
   'issue.yaml.number-key': 'The key {key} looks like a number; other programs would drop its last zero.',
   'issue.yaml.number-key.mend': 'Put it in quotes: "{key}".',
+  'issue.yaml.decimal-comma': '“{text}” has a decimal comma; inside braces or brackets it ends the value.',
+  'issue.yaml.decimal-comma.mend': 'Write {mended}.',
+  'issue.yaml.comma-ends-value': '“{text}” stands inside braces or brackets, and the comma ends the value.',
+  'issue.yaml.comma-ends-value.mend': 'Put it in quotes: "{text}".',
 
   'issue.schema.unknown-key': '{word} is not known here.',
   'issue.schema.unknown-key.mend': 'Known here: {known}.',
@@ -46,6 +50,8 @@ export const issuesEn = {
   'issue.schema.wrong-type-of-two.mend': 'Write {expected} or {other}.',
   'issue.schema.quote-number': '{key} is the plain number {found}, and text is needed.',
   'issue.schema.quote-number.mend': 'Put a code in quotes ("{found}"); give a quantity its unit.',
+  'issue.quantity.no-step': '“{text}” has no step between the values that can be set.',
+  'issue.quantity.no-step.mend': 'Write {mended}, with the step that is right.',
   'issue.schema.not-one-of': '{key}: {word} is not one of the words known here.',
   'issue.schema.not-one-of.mend': 'Write one of: {known}.',
   'issue.schema.empty-text': '{key} is an empty text.',
@@ -85,10 +91,16 @@ export const issuesEn = {
   'issue.like.two-levels.mend': 'Be like {next}, and write out what {like} adds.',
   'issue.definition.no-kind': 'The file says neither family, stock nor media.',
   'issue.definition.no-kind.mend': 'Begin the file with one of them, for instance family: harrow.',
+  'issue.definition.is-visit': 'This looks like a visit (it has {key}), not a definition.',
+  'issue.definition.is-visit.mend':
+    'Use it with assess {file}; keep visits out of the folders of definitions.',
   'issue.definition.id-twice': '{id} is already defined in {file}, line {line}.',
   'issue.definition.id-twice.mend': 'Rename one of the two, or leave one file out.',
   'issue.feature.no-weight': 'All values of {feature} have the weight zero.',
   'issue.feature.no-weight.mend': 'Give how often each is met, or write a plain list.',
+  'issue.feature.value-unused': 'Nothing uses {defined} of {feature}; line {line} uses {used}.',
+  'issue.feature.value-unused.mend':
+    'Write {used} here, or {defined} on line {line} and wherever else it stands.',
   'issue.tell.one-feature': 'A measured tell parts the values of one feature.',
   'issue.tell.one-feature.mend': 'Write one feature under value; make another tell for the other one.',
   'issue.conversion.one-feature': 'A conversion changes one feature.',
@@ -141,8 +153,12 @@ export const issuesEn = {
   'issue.lint.join-missing.mend': 'Add {join} at {stop}.',
   'issue.lint.join-forbidden': 'At {stop} these joins lead {join}.',
   'issue.lint.join-forbidden.mend': 'Part the two: treated or raw water would run away or mix.',
-  'issue.lint.open-settled': 'Seals open at {stop} are taken as {seals}; the joins alone left a choice.',
+  'issue.lint.open-settled': 'open: settles which seals are open at {stop}: {seals}.',
   'issue.lint.open-settled.mend': 'Nothing to do; check the seals against the valve.',
+  'issue.lint.open-left':
+    'At {stop} more than one set of seals gives these joins: {choices}. Nothing says which; taken: {seals}.',
+  'issue.lint.open-left.mend':
+    'Look on the valve or its drawing which seals are open at {stop}, and write them under open.',
   'issue.lint.joins-open': 'The seals cannot give these joins at {stop}.',
   'issue.lint.joins-open.mend':
     'Check the order of ports and the joins; open names the seals where a choice is left.',
@@ -153,8 +169,14 @@ export const issuesEn = {
     'Let each chamber end where the next begins, with a seal there, and every groove lie on the piston.',
   'issue.lint.no-way-back': '{operation} takes something out and says nothing of putting it back.',
   'issue.lint.no-way-back.mend': 'Add back with its order.',
-  'issue.lint.role-without-part': '{fault} is mended with a {role}, and no part has this role.',
-  'issue.lint.role-without-part.mend': 'Add a part that is a {role}, or take it out of replace.',
+  'issue.lint.role-without-part':
+    'No part has the role {role}, needed to mend {faults}{more, plural, =0 {} other { and # more}}.',
+  'issue.lint.role-without-part.mend': 'Add a part with is: {role}, or take the role out of replace there.',
+  'issue.lint.part-without-of':
+    'Without of: {parts}{more, plural, =0 {} other { and # more}}; the family has {count} fittings for the role {role}.',
+  'issue.lint.part-without-of.mend': 'Add of: with one of {known}.',
+  'issue.lint.no-water-feature': 'No feature water: taken as a cold-water valve.',
+  'issue.lint.no-water-feature.mend': 'Enter water: [cold, hot] under features if hot builds exist.',
   'issue.lint.no-spanish':
     '{count, plural, one {# text has} other {# texts have}} no Spanish, the first one here.',
   'issue.lint.no-spanish.mend': 'Write it as en and es.',

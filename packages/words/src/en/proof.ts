@@ -15,7 +15,10 @@ export const proofEn = {
   'proof.check.brine-level-back': 'Brine level back where it was',
   'proof.check.regenerated-on-time': 'Regenerated when it should',
   'proof.check.hardness-at-the-end': 'Hardness on the last day of the run, by the customer’s strip',
-  'proof.decide.u': 'A reading with an uncertainty of {u} would decide it: a larger pail, or repeats.',
+  'proof.decide.u':
+    'A reading with an uncertainty of {u} would decide it: a larger pail or a better instrument.',
+  'proof.decide.repeats':
+    'A reading with an uncertainty of {u} would decide it: a larger pail, or {repeats} readings like this one.',
   'proof.decide.on-the-limit': 'It stands on the limit; no repeat of this test decides it.',
   'proof.summary': '{pass} passed, {fail} failed, {undecided} not decided, {open} still open.',
 } as const satisfies Record<string, string>;

@@ -22,7 +22,7 @@ export const recognitionEn = {
   'recognition.unknown-answer-mend': 'Write one of these: {answers}, cannot-see, unsure.',
   'recognition.no-such-size': '{tell} {value} is near no size of this family. It is not used.',
   'recognition.no-such-size-mend':
-    'Look at the unit and measure again. If it stays so, it is another family.',
+    'Check the unit of measure and measure again. If it stays so, it is another family.',
   'recognition.unknown-value': 'Feature “{feature}” has no value “{value}” in this family. It is not used.',
   'recognition.unknown-value-mend': 'Write one of these: {known}.',
   'recognition.unknown-value-none': 'The family has no such feature. “equipment show” lists them.',

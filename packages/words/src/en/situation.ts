@@ -34,7 +34,7 @@ export const situationEn = {
   'situation.reading.unknown-state': '{test} has no result “{state}”.',
   'situation.reading.unknown-state-mend': 'Write one of these: {states}, or cannot-do.',
   'situation.reading.wild':
-    '{what}: {wild} of {repeats} readings lies far from the others and hardly counts.',
+    '{what}: {wild, plural, one {# of {repeats} readings lies far from the others and hardly counts.} other {# of {repeats} readings lie far from the others and hardly count.}}',
   'situation.reading.wild-mend': 'Read once more; with few readings the odd one may be the true one.',
   'situation.water.fine': 'fine',
   'situation.water.odd': 'odd',

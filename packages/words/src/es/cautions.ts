@@ -5,8 +5,6 @@ export const cautionsEs = {
   'caution.warning': 'Advertencia',
   'caution.caution': 'Precaución',
   'caution.notice': 'Aviso',
-  'caution.acknowledged': '{fact} Visto.',
-  'caution.open': 'Falta confirmarlo. Nada de lo que sigue se puede marcar como hecho.',
   'caution.codes':
     'El trabajo eléctrico, de plomería, de reflujo y de descarga sigue los códigos locales y las instrucciones del fabricante, que mandan sobre esta herramienta. El trabajo con licencia es de gente con licencia.',
 } as const satisfies Translation<typeof cautionsEn>;

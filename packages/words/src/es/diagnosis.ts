@@ -7,9 +7,9 @@ export const diagnosisEs = {
   'diagnosis.says.act': '{fault}: {odds}. Bastante claro para actuar.',
   'diagnosis.says.act-alike':
     '{fault} o {other}: {odds}. La reparación es la misma; no hace falta distinguirlas.',
-  'diagnosis.says.test': 'Va adelante: {fault}, {odds}. Sigue: {test}.',
+  'diagnosis.says.test': 'La más probable: {fault}, {odds}. Sigue: {test}.',
   'diagnosis.says.cannot-tell':
-    'No queda prueba que ayude. {first} va adelante con {odds}; todavía no se distingue de {second}.',
+    'No queda prueba que ayude. La más probable es {first}, {odds}; todavía no se distingue de {second}.',
   'diagnosis.says.begin': 'Nada señala una falla todavía. Empiece con: {test}.',
   'diagnosis.says.nothing-told': 'No se dijo, vio ni midió nada que señale una falla.',
   'diagnosis.says.none-leads': 'Ninguna falla de la lista lo explica bien. Sigue: {test}.',
@@ -27,7 +27,7 @@ export const diagnosisEs = {
   'diagnosis.gap.no-faults':
     'La definición de {family} no tiene fallas para este tipo de equipo. Tómelas de una base con “like” o escríbalas.',
   'diagnosis.gap.reading-not-judged':
-    '{test} La lectura se guarda, pero no se conoce el caudal con que se compara. Mídalo o indique qué lleva instalado.',
+    '{test} La lectura se guarda, pero no se conoce el flujo con que se compara. Mídalo o indique qué lleva instalado.',
   'diagnosis.gap.test-not-judged':
-    '{test} Diría algo si se conociera el caudal con que se compara. Mídalo o indique qué lleva instalado.',
+    '{test} Diría algo si se conociera el flujo con que se compara. Mídalo o indique qué lleva instalado.',
 } as const satisfies Translation<typeof diagnosisEn>;

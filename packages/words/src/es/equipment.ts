@@ -39,21 +39,21 @@ export const equipmentEs = {
   'equipment.schema.answer.title': 'La respuesta en palabras.',
   'equipment.schema.answer.allows': 'Valores que corresponden a la respuesta.',
   'equipment.schema.off': 'true quita lo que la base tiene con este identificador.',
-  'equipment.schema.bore': 'El cuerpo con cámaras de la válvula, cuando hay uno.',
-  'equipment.schema.bores': 'Los cuerpos por identificador, cuando hay varios.',
+  'equipment.schema.bore': 'El cilindro de la válvula, cuando hay uno.',
+  'equipment.schema.bores': 'Los cilindros por identificador, cuando hay varios.',
   'equipment.schema.bore.ports':
     'Puertos en orden desde el motor: OUTSIDE IN TOP DR BOT OUT. Hay un sello entre vecinos; un puerto nombrado dos veces está unido por la fundición.',
   'equipment.schema.bore.joins': 'Qué puertos une cada posición, una línea por versión distinta.',
   'equipment.schema.bore.brine-valve': 'La válvula de salmuera que se mueve con el pistón.',
   'equipment.schema.bore.opens-in': 'Posiciones en las que está abierta.',
   'equipment.schema.bore.measured':
-    'Largos a lo largo del cuerpo. Si faltan: los coloca el programa y se marcan como esquema.',
+    'Largos a lo largo del cilindro. Si faltan: los coloca el programa y se marcan como esquema.',
   'equipment.schema.joins.when': 'Versiones a las que se refiere esta línea. Si falta: todas.',
   'equipment.schema.joins.service': 'Puertos unidos en servicio: IN+TOP, OUT+BOT.',
   'equipment.schema.joins.backwash': 'Puertos unidos en retrolavado.',
   'equipment.schema.joins.brine': 'Puertos unidos en la posición de salmuera.',
   'equipment.schema.joins.fast-rinse': 'Puertos unidos en enjuague rápido.',
-  'equipment.schema.joins.refill': 'Puertos unidos en el rellenado. Si falta: como en servicio.',
+  'equipment.schema.joins.refill': 'Puertos unidos en el llenado. Si falta: como en servicio.',
   'equipment.schema.joins.open':
     'Sellos abiertos en una posición, contados desde el motor, cuando un puerto repetido deja varias opciones.',
   'equipment.schema.measured.seals':
@@ -63,11 +63,11 @@ export const equipmentEs = {
   'equipment.schema.measured.stops': 'Cuánto se ha movido el pistón en cada posición.',
   'equipment.schema.measured.pistons':
     'Pistones por versión: casquillo, ranuras y extremos, a partir del mismo punto en servicio.',
-  'equipment.schema.measured.sleeve': 'Largo del casquillo separador en la varilla. Si falta: ninguno.',
+  'equipment.schema.measured.sleeve': 'Largo del casquillo de distancia en la varilla. Si falta: ninguno.',
   'equipment.schema.measured.grooves': 'Dónde empieza y termina cada ranura, como 14 mm to 29 mm.',
   'equipment.schema.measured.ends': 'Dónde empieza y termina el pistón.',
   'equipment.schema.stack':
-    'Piezas en orden desde la boca. Si falta: sello, separador, sello … según los sellos del cuerpo.',
+    'Piezas en orden desde la boca. Si falta: sello, espaciador, sello … según los sellos del cilindro.',
   'equipment.schema.looks-wrong': 'Lo que en esta válvula parece mal y está bien.',
   'equipment.schema.injectors': 'Inyectores por su marca: medidas, una tabla medida, o unknown.',
   'equipment.schema.injector.title': 'Cómo se le llama, por ejemplo su color.',
@@ -78,9 +78,9 @@ export const equipmentEs = {
     'Por cada presión, la succión y el enjuague lento, de una tabla o una prueba.',
   'equipment.schema.injector.draw': 'Salmuera succionada.',
   'equipment.schema.injector.slow-rinse': 'Flujo al drenaje sin salmuera.',
-  'equipment.schema.controls': 'Controles de flujo de drenaje y de rellenado.',
+  'equipment.schema.controls': 'Controles de flujo de drenaje y de llenado.',
   'equipment.schema.controls.drain': 'Controles de drenaje por su marca, cada uno con su flujo.',
-  'equipment.schema.controls.refill': 'Controles de rellenado por su marca, cada uno con su flujo.',
+  'equipment.schema.controls.refill': 'Controles de llenado por su marca, cada uno con su flujo.',
   'equipment.schema.control.title': 'Cómo se le llama.',
   'equipment.schema.control.rate': 'Flujo que mantiene.',
   'equipment.schema.controllers': 'Controles (cabezales) por identificador.',
@@ -106,8 +106,8 @@ export const equipmentEs = {
   'equipment.schema.part.fits': 'Versiones a las que corresponde. Si falta: todas.',
   'equipment.schema.part.price': 'Precio, en la moneda del sitio.',
   'equipment.schema.part.of':
-    'El control de flujo, control, medidor o inyector de esta familia que es, por id.',
-  'equipment.schema.part.count': 'Cuántas lleva la válvula; sellos y separadores se cuentan del paquete.',
+    'El control de flujo, control, medidor o inyector de esta familia que es, por id; necesario si hay varios.',
+  'equipment.schema.part.count': 'Cuántas lleva la válvula; sellos y espaciadores se cuentan del paquete.',
   'equipment.schema.part.holds':
     'Lo que trae un juego: cuántas de cada refacción, o all para las que lleve el paquete.',
   'equipment.schema.conversions': 'Cambios de una característica que se pueden hacer en campo.',
@@ -119,7 +119,7 @@ export const equipmentEs = {
   'equipment.schema.tool.fits': 'Versiones a las que corresponde. Si falta: todas.',
   'equipment.schema.tool.special': 'true si está hecha para esta familia. Si falta: true cuando tiene fits.',
   'equipment.schema.operations': 'Operaciones por identificador: lo que difiere de la base.',
-  'equipment.schema.operation.order': 'La orden, como: Saque los sellos y separadores.',
+  'equipment.schema.operation.order': 'La orden, como: Sacar los sellos y espaciadores.',
   'equipment.schema.operation.how': 'Cómo se hace, una frase por línea.',
   'equipment.schema.operation.phase': 'En qué parte del trabajo va. Si falta: open.',
   'equipment.schema.operation.after':
@@ -237,10 +237,20 @@ export const equipmentEs = {
   'equipment.new.controllers': 'Lo que guarda el control y qué tiempos se pueden ajustar.',
   'equipment.new.operations': 'Solo lo que difiere de la base.',
   'equipment.cli.usage':
-    'equipment check RUTA… · equipment schema [--visit] · equipment show FAMILIA · equipment new NOMBRE [--like FAMILIA] [--from VISITA.yaml]',
+    'equipment check RUTA… · equipment schema [--visit] · equipment show FAMILIA [SECCIÓN|ids] · equipment new NOMBRE [--like FAMILIA] [--from VISITA.yaml]',
   'equipment.cli.counts':
     '{files, plural, one {# archivo} other {# archivos}}: {errors, plural, one {# error} other {# errores}}, {warnings, plural, one {# advertencia} other {# advertencias}}, {notes, plural, one {# nota} other {# notas}}',
   'equipment.cli.no-family': '{word} no está entre las familias: {known}.',
+  'equipment.cli.no-section': '{word} no es una sección que se pueda mostrar: {known}.',
+  'equipment.cli.empty-section': '{family} no tiene nada en {section}.',
+  'equipment.cli.ids.roles': 'roles (funciones), se escriben en is, replace y takes-out',
+  'equipment.cli.ids.role':
+    '{faults, plural, one {# falla} other {# fallas}}, {operations, plural, one {# operación} other {# operaciones}}, {parts, plural, one {# refacción} other {# refacciones}}',
+  'equipment.cli.ids.operations': 'operations (operaciones), se escriben en after y do',
+  'equipment.cli.ids.tests': 'tests (pruebas)',
+  'equipment.cli.ids.faults': 'faults (fallas), se escriben en outcomes, complaints y changes',
+  'equipment.cli.ids.tools': 'tools (herramientas), se escriben en tools',
+  'equipment.cli.ids.cautions': 'cautions (precauciones), se escriben en hazards',
   'equipment.severity.error': 'error',
   'equipment.severity.warning': 'advertencia',
   'equipment.severity.note': 'nota',

@@ -81,35 +81,33 @@ export const figuresEs = {
   'figure.program.rule.margin': 'Altura que queda libre sobre el lecho expandido',
   'figure.program.rule.yearly-loss': 'Capacidad perdida en un año',
   'figure.program.rule.year': 'Un año',
-  'figure.program.rule.sphere.viscous': 'Constante de Ergun, parte viscosa',
-  'figure.program.rule.sphere.inertial': 'Constante de Ergun, parte inercial',
   'figure.proof.tolerance.backwash': 'Tolerancia del flujo de retrolavado',
   'figure.proof.tolerance.draw': 'Tolerancia de la succión de salmuera',
   'figure.proof.tolerance.refill': 'Tolerancia del agua de llenado',
 
   'measure-first.situation.bed.grain':
-    'Medir primero el tamaño del grano: de ahí viene la mayor duda en {figures}. Lo muestra una cubeta bajo el drenaje en el retrolavado; anotar en “pail” lo que sale, el flujo y la temperatura.',
+    'Mida primero el tamaño del grano: de ahí viene la mayor duda en {figures}. Lo muestra una cubeta bajo el drenaje en el retrolavado; anote en “pail” lo que sale, el flujo y la temperatura.',
   'measure-first.situation.bed.grain-density':
-    'Buscar primero la densidad del grano: de ahí viene la mayor duda en {figures}. Está en la hoja de datos del medio.',
+    'Busque primero la densidad del grano: de ahí viene la mayor duda en {figures}. Está en la hoja de datos del medio.',
   'measure-first.situation.bed.voidage':
-    'Medir primero la fracción libre del lecho asentado: de ahí viene la mayor duda en {figures}. Es el agua que cabe entre los granos asentados de un frasco.',
+    'Mida primero la fracción libre del lecho asentado: de ahí viene la mayor duda en {figures}. Es el agua que cabe entre los granos asentados de un frasco.',
   'measure-first.program.window.sphericity':
-    'Observar primero cómo se levanta el lecho: la mayor duda en {figures} viene de lo redondos que son los granos. Si salen granos a una cubeta bajo el drenaje en el retrolavado, el flujo es demasiado.',
+    'Observe primero cómo se levanta el lecho: la mayor duda en {figures} viene de lo redondos que son los granos. Si salen granos a una cubeta bajo el drenaje en el retrolavado, el flujo es demasiado.',
   'measure-first.situation.tank.wall':
-    'Averiguar primero la pared del tanque: de ahí viene la mayor duda en {figures}. Leerla en el tanque o preguntar al fabricante.',
+    'Averigüe primero la pared del tanque: de ahí viene la mayor duda en {figures}. Léala en el tanque o pregunte al fabricante.',
   'measure-first.situation.hardness':
-    'Titular primero el agua cruda: de su dureza viene la mayor duda en {figures}.',
+    'Titule primero el agua cruda: de su dureza viene la mayor duda en {figures}.',
   'measure-first.situation.water.iron':
-    'Probar primero el hierro del agua cruda: de ahí viene la mayor duda en {figures}.',
+    'Pruebe primero el hierro del agua cruda: de ahí viene la mayor duda en {figures}.',
   'measure-first.situation.water.manganese':
-    'Probar primero el manganeso del agua cruda: de ahí viene la mayor duda en {figures}.',
+    'Pruebe primero el manganeso del agua cruda: de ahí viene la mayor duda en {figures}.',
   'measure-first.situation.temperature.coldest':
-    'Medir primero el agua más fría: de ahí viene la mayor duda en {figures}. La da un termómetro en el chorro en invierno, o el servicio de agua.',
+    'Mida primero el agua más fría: de ahí viene la mayor duda en {figures}. La da un termómetro en el chorro en invierno, o el servicio de agua.',
   'measure-first.situation.temperature.warmest':
-    'Medir primero el agua más caliente: de ahí viene la mayor duda en {figures}. La da un termómetro en el chorro en verano, o el servicio de agua.',
+    'Mida primero el agua más caliente: de ahí viene la mayor duda en {figures}. La da un termómetro en el chorro en verano, o el servicio de agua.',
   'measure-first.situation.brine.temperature':
-    'Medir primero la temperatura de la salmuera: de ahí viene la mayor duda en {figures}. Colgar un termómetro en la salmuera.',
-  'measure-first.other': 'Medir primero: {assumption}. De ahí viene la mayor duda en {figures}.',
+    'Mida primero la temperatura de la salmuera: de ahí viene la mayor duda en {figures}. Cuelgue un termómetro en la salmuera.',
+  'measure-first.other': 'Mida primero: {assumption}. De ahí viene la mayor duda en {figures}.',
   'measure-first.of.window': 'los límites del retrolavado',
   'measure-first.of.step': 'el tiempo de {step}',
   'measure-first.of.volume': 'el volumen entre regeneraciones',

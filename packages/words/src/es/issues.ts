@@ -35,6 +35,11 @@ export const issuesEs = {
   'issue.yaml.key-twice.mend': 'Deje una de las dos.',
   'issue.yaml.number-key': 'La clave {key} parece número; otros programas le quitarían el último cero.',
   'issue.yaml.number-key.mend': 'Póngala entre comillas: "{key}".',
+  'issue.yaml.decimal-comma':
+    '“{text}” tiene coma decimal; entre llaves o corchetes la coma termina el valor.',
+  'issue.yaml.decimal-comma.mend': 'Escriba {mended}.',
+  'issue.yaml.comma-ends-value': '“{text}” está entre llaves o corchetes, y la coma termina el valor.',
+  'issue.yaml.comma-ends-value.mend': 'Póngalo entre comillas: "{text}".',
 
   'issue.schema.unknown-key': 'Aquí no se conoce {word}.',
   'issue.schema.unknown-key.mend': 'Aquí se conocen: {known}.',
@@ -49,6 +54,8 @@ export const issuesEs = {
   'issue.schema.quote-number': '{key} es solo el número {found}, y hace falta un texto.',
   'issue.schema.quote-number.mend':
     'Ponga un código entre comillas ("{found}"); dé su unidad a una cantidad.',
+  'issue.quantity.no-step': '“{text}” no tiene paso entre los valores que se pueden ajustar.',
+  'issue.quantity.no-step.mend': 'Escriba {mended}, con el paso correcto.',
   'issue.schema.not-one-of': '{key}: {word} no es una de las palabras que se conocen aquí.',
   'issue.schema.not-one-of.mend': 'Escriba una de estas: {known}.',
   'issue.schema.empty-text': '{key} es un texto vacío.',
@@ -88,15 +95,21 @@ export const issuesEs = {
   'issue.like.two-levels.mend': 'Tome como base {next}, y escriba lo que agrega {like}.',
   'issue.definition.no-kind': 'El archivo no dice family, stock ni media.',
   'issue.definition.no-kind.mend': 'Empiece el archivo con una de ellas, por ejemplo family: harrow.',
+  'issue.definition.is-visit': 'Esto parece una visita (tiene {key}), no una definición.',
+  'issue.definition.is-visit.mend':
+    'Úsela con assess {file}; guarde las visitas fuera de las carpetas de definiciones.',
   'issue.definition.id-twice': '{id} ya está definido en {file}, línea {line}.',
   'issue.definition.id-twice.mend': 'Cambie el nombre de uno, o deje fuera un archivo.',
   'issue.feature.no-weight': 'Todos los valores de {feature} pesan cero.',
   'issue.feature.no-weight.mend': 'Diga qué tan seguido se encuentra cada uno, o escriba una lista simple.',
+  'issue.feature.value-unused': 'Nada usa {defined} de {feature}; la línea {line} usa {used}.',
+  'issue.feature.value-unused.mend':
+    'Escriba {used} aquí, o {defined} en la línea {line} y donde más aparezca.',
   'issue.tell.one-feature': 'Una seña que se mide separa los valores de una sola característica.',
   'issue.tell.one-feature.mend': 'Ponga una característica en value; haga otra seña para la otra.',
   'issue.conversion.one-feature': 'Una conversión cambia una sola característica.',
   'issue.conversion.one-feature.mend': 'Ponga una característica con su valor antes y después.',
-  'issue.bore.no-such-seal': 'El sello {seal} no está en este cuerpo: tiene {seals}.',
+  'issue.bore.no-such-seal': 'El sello {seal} no está en este cilindro: tiene {seals}.',
   'issue.bore.no-such-seal.mend':
     'Cuente los sellos desde el lado del motor; hay uno entre cada dos puertos vecinos.',
   'issue.bore.count': 'Hay {found}; los puertos piden {expected}.',
@@ -146,9 +159,12 @@ export const issuesEs = {
   'issue.lint.join-missing.mend': 'Agregue {join} en {stop}.',
   'issue.lint.join-forbidden': 'En {stop} estas uniones comunican {join}.',
   'issue.lint.join-forbidden.mend': 'Sepárelos: se perdería o mezclaría agua tratada o cruda.',
-  'issue.lint.open-settled':
-    'En {stop} se toman abiertos los sellos {seals}; las uniones dejaban varias opciones.',
+  'issue.lint.open-settled': 'open: decide qué sellos están abiertos en {stop}: {seals}.',
   'issue.lint.open-settled.mend': 'No hay que hacer nada; compare los sellos con la válvula.',
+  'issue.lint.open-left':
+    'En {stop} más de un juego de sellos da estas uniones: {choices}. Nada dice cuál; se toman {seals}.',
+  'issue.lint.open-left.mend':
+    'Vea en la válvula o en su dibujo qué sellos están abiertos en {stop} y escríbalos en open.',
   'issue.lint.joins-open': 'Los sellos no pueden dar estas uniones en {stop}.',
   'issue.lint.joins-open.mend':
     'Revise el orden de los puertos y las uniones; open nombra los sellos donde hay varias opciones.',
@@ -159,8 +175,16 @@ export const issuesEs = {
     'Haga que cada cámara termine donde empieza la otra, con un sello ahí, y que cada ranura quede en el pistón.',
   'issue.lint.no-way-back': '{operation} saca algo y no dice cómo volver a ponerlo.',
   'issue.lint.no-way-back.mend': 'Agregue back con su order.',
-  'issue.lint.role-without-part': '{fault} se repara con {role}, y ninguna refacción tiene esa función.',
-  'issue.lint.role-without-part.mend': 'Agregue una refacción con is: {role}, o quítelo de replace.',
+  'issue.lint.role-without-part':
+    'Ninguna refacción tiene la función {role}, necesaria para reparar {faults}{more, plural, =0 {} other { y # más}}.',
+  'issue.lint.role-without-part.mend':
+    'Agregue una refacción con is: {role}, o quite esa función de replace ahí.',
+  'issue.lint.part-without-of':
+    'Sin of: {parts}{more, plural, =0 {} other { y # más}}; la familia tiene {count} para la función {role}.',
+  'issue.lint.part-without-of.mend': 'Agregue of: con uno de {known}.',
+  'issue.lint.no-water-feature': 'Falta la característica water: se toma como válvula de agua fría.',
+  'issue.lint.no-water-feature.mend':
+    'Escriba water: [cold, hot] en features si hay versiones de agua caliente.',
   'issue.lint.no-spanish':
     '{count, plural, one {Hay # texto} other {Hay # textos}} sin español; el primero está aquí.',
   'issue.lint.no-spanish.mend': 'Escríbalo con en y es.',

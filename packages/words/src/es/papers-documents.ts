@@ -112,7 +112,7 @@ export const papersDocumentsEs = {
   'papers.regeneration': 'La regeneración, a escala',
   'papers.backwash': 'Retrolavado',
   'papers.backwash.floor': 'Levanta bastante con el agua más caliente',
-  'papers.backwash.ceiling-bed': 'Mantiene la cama adentro con el agua más fría',
+  'papers.backwash.ceiling-bed': 'Mantiene el lecho adentro con el agua más fría',
   'papers.backwash.ceiling-supply': 'Todo lo que da el suministro',
   'papers.backwash.ceiling-drain': 'Todo lo que lleva el drenaje',
   'papers.proof': 'Comprobación',
@@ -174,6 +174,6 @@ export const papersDocumentsEs = {
   'papers.known.read': 'leído en papeles',
   'papers.known.told': 'dicho',
   'papers.known.assumed': 'supuesto',
-  'papers.must-be.seen': 'visto hecho',
+  'papers.must-be.seen': 'hecho y visto',
   'papers.must-be.unknown': 'aún no se sabe',
 } as const satisfies Translation<typeof papersDocumentsEn>;

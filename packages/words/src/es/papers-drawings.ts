@@ -61,11 +61,11 @@ export const papersDrawingsEs = {
   'papers.tolerance.read-plain': 'Lectura {value}.',
   'papers.tolerance.not-read': 'Aún sin lectura.',
   'papers.tolerance.predicted': 'Previsto {value}.',
-  'papers.odds.says': '{name}: {percent} por ciento.',
-  'papers.odds.moved': '{name}: {percent} por ciento, antes de la última lectura {before} por ciento.',
+  'papers.odds.says': '{name}: {percent} %.',
+  'papers.odds.moved': '{name}: {percent} %, antes de la última lectura {before} %.',
   'papers.stack.says':
     'El paquete desde la boca del cilindro: {count, plural, one {# pieza} other {# piezas}}.',
-  'papers.stack.piece': '{number}: {piece} en su lugar.',
+  'papers.stack.piece': '{number}: {piece}.',
   'papers.stack.seal': 'sello',
   'papers.stack.spacer': 'espaciador',
   'papers.stack.ring': 'anillo',
@@ -80,7 +80,7 @@ export const papersDrawingsEs = {
   'papers.bed.level': 'a {temperature}',
   'papers.window.says': 'El retrolavado debe ser de {floor} a {ceiling}.',
   'papers.window.empty':
-    'Ningún caudal de retrolavado sirve para las dos aguas: debe ser al menos {floor} y a lo más {ceiling}.',
+    'Ningún flujo de retrolavado sirve para las dos aguas: debe ser al menos {floor} y a lo más {ceiling}.',
   'papers.window.aim': 'Conviene {flow}.',
   'papers.window.fitted': 'El control instalado da {flow}.',
   'papers.window.floor': 'levanta bastante, agua caliente',

@@ -2,18 +2,18 @@ import type { physicsSettingsEn } from '../en/physics-settings.ts';
 import type { Translation } from '../translation.ts';
 
 export const physicsSettingsEs = {
-  'equation.bed-depth': 'Profundidad de la cama desde su volumen',
-  'formula.bed-depth': 'profundidad = volumen de la cama ÷ sección del tanque',
+  'equation.bed-depth': 'Profundidad del lecho desde su volumen',
+  'formula.bed-depth': 'profundidad = volumen del lecho ÷ sección del tanque',
   'equation.expansion-at-free-height': 'Expansión que llega a la altura libre',
-  'formula.expansion-at-free-height': 'expansión = (altura libre − margen) ÷ profundidad de la cama',
+  'formula.expansion-at-free-height': 'expansión = (altura libre − margen) ÷ profundidad del lecho',
   'equation.flow-for-upflow': 'Flujo para una velocidad ascendente',
   'formula.flow-for-upflow': 'flujo = velocidad ascendente × sección del tanque',
   'equation.brine-step-time': 'Succión y enjuague lento juntos',
   'formula.brine-step-time': 'paso de salmuera = tiempo de succión + tiempo de enjuague lento',
   'equation.rinse-left': 'Tiempo que queda para el enjuague lento',
   'formula.rinse-left': 'enjuague lento = paso de salmuera − tiempo de succión, al menos cero',
-  'equation.bed-volumes-through': 'Volúmenes de cama de un enjuague',
-  'formula.bed-volumes-through': 'volúmenes de cama = flujo × tiempo ÷ volumen de la cama',
+  'equation.bed-volumes-through': 'Volúmenes de lecho de un enjuague',
+  'formula.bed-volumes-through': 'volúmenes de lecho = flujo × tiempo ÷ volumen del lecho',
   'equation.average-use': 'Consumo medio',
   'formula.average-use': 'flujo medio = consumo por día ÷ un día',
   'equation.use-over-time': 'Consumo entre regeneraciones',

@@ -99,7 +99,7 @@ export const planEs = {
   'plan.raw-pass.dialysis':
     'En la regeneración pasa agua cruda a la salida, y de ella depende una diálisis. La diálisis queda fuera de esta herramienta.',
   'plan.raw-pass-mend':
-    'Una válvula de salida cerrada, un segundo equipo, o regenerar a una hora sin consumo, con la palabra del dueño.',
+    'Una válvula que cierre la salida, un segundo equipo, o regenerar a una hora sin consumo, con la palabra del dueño.',
   'plan.shut-outlet.fire': 'En la regeneración la salida se cierra, y de ella depende agua contra incendio.',
   'plan.shut-outlet.eyewash': 'En la regeneración la salida se cierra, y de ella depende un lavaojos.',
   'plan.shut-outlet.cooling': 'En la regeneración la salida se cierra, y de ella depende un enfriamiento.',

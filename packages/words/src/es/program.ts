@@ -9,7 +9,7 @@ export const programEs = {
   'program.step.fast-rinse': 'Enjuague rápido',
   'program.step.refill': 'Llenado',
   'program.filter-interval':
-    'Retrolave por calendario hasta conocer la pérdida de presión de la cama: anótela limpia y otra vez antes de un retrolavado.',
+    'Retrolave por calendario hasta conocer la pérdida de presión del lecho: anótela limpia y otra vez antes de un retrolavado.',
   'program.found-too-much':
     'Como se encontró, cada regeneración recibe {found} de sal donde se programa {dose}: se desperdicia sal y hay más salmuera que enjuagar.',
   'program.found-too-little':
@@ -17,7 +17,7 @@ export const programEs = {
   'program.found-no-rinse':
     'Como se encontró, la succión toma {draw} y el paso dura solo {step}: termina antes que la salmuera y no enjuaga nada. De ahí el agua salada.',
   'program.found-short-rinse':
-    'Como se encontró, la succión toma {draw} de los {step} y quedan solo {rinsed} para enjuagar. Con menos de un volumen de cama el agua sabe a sal.',
+    'Como se encontró, la succión toma {draw} de los {step} y quedan solo {rinsed} para enjuagar. Con menos de un volumen de lecho el agua sabe a sal.',
   'program.found-hard-early':
     'Como se encontró, la sal ablanda {full} y el equipo espera hasta {asked}: el agua sale dura antes de regenerar.',
   'program.once.add-water':
@@ -25,9 +25,9 @@ export const programEs = {
   'program.once.much-brine':
     'Una vez: hay {brine} de salmuera en el tanque, {standing} de sal donde se quieren {wanted}. Ponga el paso de salmuera en {step} para la primera regeneración, para succionarla y enjuagarla toda, o saque antes el sobrante con bomba.',
   'program.once.exhausted-twice':
-    'Una vez: la cama está agotada. Regenere dos veces seguidas, con tiempo entre ambas para que la salmuera tome fuerza.',
+    'Una vez: el lecho está agotado. Regenere dos veces seguidas, con tiempo entre ambas para que la salmuera tome fuerza.',
   'program.once.exhausted':
-    'Una vez: la cama está agotada y una dosis normal no la recupera. Regenere dos veces seguidas, o una vez con {salt} de sal (llenado {refill}).',
+    'Una vez: el lecho está agotado y una dosis normal no lo recupera. Regenere dos veces seguidas, o una vez con {salt} de sal (llenado {refill}).',
   'program.potassium':
     'Cloruro de potasio: su salmuera es más débil en frío, así que el llenado sigue la temperatura. Su tabla es de memoria; pese la primera carga.',
   'program.sodium': 'El ablandamiento agrega {sodium} de sodio al agua.',
@@ -37,37 +37,37 @@ export const programEs = {
   'program.control-instead':
     'O deje el llenado en {time} y ponga {control}: eso da {dose}. El tiempo o el control, nunca ambos.',
   'program.leak': '{day} al día se van al drenaje en servicio, {year} al año.',
-  'program.gap.nothing': 'Todavía no se puede programar nada: faltan dureza, volumen de cama y flujos.',
+  'program.gap.nothing': 'Todavía no se puede programar nada: faltan dureza, volumen de lecho y flujos.',
   'program.gap.prices': 'No se conocen los precios en {site}; la diferencia se da en masa y volumen.',
   'program.bed-too-small':
-    'La cama ablanda {full} y un día consume {daily}: no dura un día. Regenere en cuanto lo pida el medidor, o ponga un segundo tanque.',
+    'El lecho ablanda {full} y un día consume {daily}: no dura un día. Regenere en cuanto lo pida el medidor, o ponga un segundo tanque.',
   'program.beyond-controller': '{step} necesita {exact} y el control admite {most} como máximo.',
   'program.below-controller': '{step} necesita {exact} y el control admite {least} como mínimo.',
   'program.dose-not-read': 'La dosis decidida “{dose}” no se puede leer; se usa la usual.',
   'program.dose-not-read-mend': 'Escríbala con su unidad, como 8 lb/ft3.',
-  'program.window.empty.supply': 'El suministro no puede levantar esta cama.',
-  'program.window.empty.drain': 'El drenaje no puede llevar lo que esta cama necesita.',
+  'program.window.empty.supply': 'El suministro no puede levantar este lecho.',
+  'program.window.empty.drain': 'El drenaje no puede llevar lo que este lecho necesita.',
   'program.window.empty.height':
-    'El agua más fría saca la cama antes de que la más caliente la levante lo suficiente.',
+    'El agua más fría saca el lecho antes de que la más caliente lo levante lo suficiente.',
   'program.window.choice.pump': 'un suministro mayor, o un retrolavado cuando nada más consuma',
   'program.window.choice.smaller-tank': 'dos tanques más angostos, retrolavados uno tras otro',
   'program.window.choice.drain': 'una línea de drenaje mayor',
   'program.window.choice.compromise':
-    '{flow} todo el año: mantiene la cama adentro y la levanta {lift} en el agua más caliente; entonces retrolave más tiempo',
-  'program.window.choice.less-bed': 'menos cama, para que tenga espacio',
+    '{flow} todo el año: mantiene el lecho adentro y lo levanta {lift} en el agua más caliente; entonces retrolave más tiempo',
+  'program.window.choice.less-bed': 'menos lecho, para que tenga espacio',
   'program.window.choice.two-controls': 'un control de drenaje para invierno y otro para verano',
   'program.window.fit-below':
-    'El retrolavado instalado de {fitted} es débil para esta cama: ponga {control}.',
+    'El retrolavado instalado de {fitted} es débil para este lecho: ponga {control}.',
   'program.window.fit-above':
-    'El retrolavado instalado de {fitted} es fuerte para esta cama: ponga {control}.',
+    'El retrolavado instalado de {fitted} es fuerte para este lecho: ponga {control}.',
   'program.window.fit-below-rinse':
-    'El retrolavado instalado de {fitted} es débil para esta cama: ponga {control}. El enjuague rápido es entonces de {rinse}.',
+    'El retrolavado instalado de {fitted} es débil para este lecho: ponga {control}. El enjuague rápido es entonces de {rinse}.',
   'program.window.fit-above-rinse':
-    'El retrolavado instalado de {fitted} es fuerte para esta cama: ponga {control}. El enjuague rápido es entonces de {rinse}.',
+    'El retrolavado instalado de {fitted} es fuerte para este lecho: ponga {control}. El enjuague rápido es entonces de {rinse}.',
   'program.window.fitted-below':
-    'El retrolavado de {fitted} es débil para esta cama, y ningún control de drenaje de la definición queda en la ventana.',
+    'El retrolavado de {fitted} es débil para este lecho, y ningún control de drenaje de la definición queda en la ventana.',
   'program.window.fitted-above':
-    'El retrolavado de {fitted} es fuerte para esta cama, y ningún control de drenaje de la definición queda en la ventana.',
+    'El retrolavado de {fitted} es fuerte para este lecho, y ningún control de drenaje de la definición queda en la ventana.',
   'program.window.spread':
     'El otro método (Ergun) ve {ergun} de expansión con este flujo en el agua más fría, y hay espacio para {most}. Ponga una cubeta en el drenaje y busque perlas.',
   'derivation.rule.as-read': 'como se leyó en la prueba',
@@ -80,7 +80,7 @@ export const programEs = {
   'derivation.rule.shorter': 'el más corto de los dos',
   'derivation.rule.dose-as-found': 'se conserva la encontrada, entre 6 y 10 lb/ft³',
   'derivation.rule.one-day': 'un día promedio',
-  'derivation.rule.no-reserve': 'la cama no dura un día, así que no se guarda reserva',
+  'derivation.rule.no-reserve': 'el lecho no dura un día, así que no se guarda reserva',
   'derivation.rule.whole-days': 'días enteros, al menos uno, a lo más el límite de calendario',
   'derivation.rule.calendar': 'a lo más el límite de calendario',
   'derivation.rule.inside-window': 'lo deseado, movido dentro de la ventana',

@@ -18,7 +18,10 @@ export const proofEs = {
   'proof.check.brine-level-back': 'Nivel de salmuera de vuelta en su lugar',
   'proof.check.regenerated-on-time': 'Regeneró cuando debía',
   'proof.check.hardness-at-the-end': 'Dureza el último día, con tira del cliente',
-  'proof.decide.u': 'Una lectura con incertidumbre de {u} lo decidiría: una cubeta mayor o repeticiones.',
+  'proof.decide.u':
+    'Una lectura con incertidumbre de {u} lo decidiría: una cubeta mayor o un instrumento mejor.',
+  'proof.decide.repeats':
+    'Una lectura con incertidumbre de {u} lo decidiría: una cubeta mayor, o {repeats} lecturas como esta.',
   'proof.decide.on-the-limit': 'Está justo en el límite; ninguna repetición de esta prueba lo decide.',
   'proof.summary': '{pass} pasaron, {fail} fallaron, {undecided} sin decidir, {open} abiertas.',
 } as const satisfies Translation<typeof proofEn>;

@@ -24,7 +24,8 @@ export const recognitionEs = {
   'recognition.unknown-answer': '{tell} No existe la respuesta “{answer}”. Se guarda y no se usa.',
   'recognition.unknown-answer-mend': 'Escriba una de estas: {answers}, cannot-see, unsure.',
   'recognition.no-such-size': '{tell} {value} no se acerca a ninguna medida de esta familia. No se usa.',
-  'recognition.no-such-size-mend': 'Revise la unidad y mida otra vez. Si sigue igual, es otra familia.',
+  'recognition.no-such-size-mend':
+    'Revise la unidad de medida y mida otra vez. Si sigue igual, es otra familia.',
   'recognition.unknown-value':
     'La característica “{feature}” no tiene el valor “{value}” en esta familia. No se usa.',
   'recognition.unknown-value-mend': 'Escriba uno de estos: {known}.',

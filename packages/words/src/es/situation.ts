@@ -9,9 +9,9 @@ export const situationEs = {
     'No se conoce la dureza del agua cruda. Una titulación por gotas toma cinco minutos.',
   'situation.gap.tank': 'No se conoce el tamaño del tanque. Mida el contorno con cinta.',
   'situation.gap.bed':
-    'No se conoce el volumen de la cama. Mida el contorno con cinta y la profundidad con varilla.',
+    'No se conoce el volumen del lecho. Mida el contorno con cinta y la profundidad con varilla.',
   'situation.gap.free':
-    'No se conoce la altura libre sobre la cama. Sin ella nadie puede decir cuánto puede subir.',
+    'No se conoce la altura libre sobre el lecho. Sin ella nadie puede decir cuánto puede subir.',
   'situation.gap.rate.backwash':
     'No se conoce el flujo de retrolavado. Mida con cubeta y reloj en el drenaje, o lea el control de drenaje.',
   'situation.gap.rate.draw':
@@ -39,7 +39,8 @@ export const situationEs = {
   'situation.reading.unknown-test-mend': '“equipment show” lista las pruebas.',
   'situation.reading.unknown-state': '{test} no tiene el resultado “{state}”.',
   'situation.reading.unknown-state-mend': 'Escriba uno de estos: {states}, o cannot-do.',
-  'situation.reading.wild': '{what}: {wild} de {repeats} lecturas está lejos de las otras y casi no cuenta.',
+  'situation.reading.wild':
+    '{what}: {wild, plural, one {# de {repeats} lecturas está lejos de las otras y casi no cuenta.} other {# de {repeats} lecturas están lejos de las otras y casi no cuentan.}}',
   'situation.reading.wild-mend': 'Lea una vez más; con pocas lecturas la rara puede ser la verdadera.',
   'situation.water.fine': 'bien',
   'situation.water.odd': 'raro',
