@@ -79,11 +79,7 @@ const checkCommand = (): void => {
   const { output } = run('npm', ['run', '-s', 'brinewright', '--', 'check', '--json'], { quiet: true });
   const report = JSON.parse(output);
   const enough = report.failed === 0 && report.passed >= 120 && report.sources >= 16;
-  check(
-    `published values: ${report.passed} from ${report.sources} sources`,
-    enough,
-    output.slice(0, 4000),
-  );
+  check(`published values: ${report.passed} from ${report.sources} sources`, enough, output.slice(0, 4000));
 };
 
 console.log('1 format, lint, types, import directions');

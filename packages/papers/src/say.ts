@@ -26,7 +26,11 @@ export const sayText = (reader: Reader, text: Text): string => formatText(text, 
 /** First letter large, for words that stand alone in a table or at a port. */
 export const capital = (words: string): string => words.slice(0, 1).toUpperCase() + words.slice(1);
 
+/** First letter small, for a name within a sentence. */
+export const small = (words: string): string => words.slice(0, 1).toLowerCase() + words.slice(1);
+
 const isMessageKey = (key: string): key is MessageKey => Object.hasOwn(catalogues.en, key);
 
 /** Keys put together at run time: equation, formula, symbol. Nothing when the catalogue has no such word. */
-export const wordFor = (key: string): Message | undefined => (isMessageKey(key) ? message(key) : undefined);
+export const wordFor = (key: string, values?: Readonly<Record<string, MessageValue>>): Message | undefined =>
+  isMessageKey(key) ? message(key, values) : undefined;

@@ -100,7 +100,7 @@ export {
 export { chargeBalance } from './ions/charge-balance.ts';
 export { conductivityAt, waterConductivity } from './ions/conductivity.ts';
 export { dissolvedSolids } from './ions/dissolved-solids.ts';
-export { fullHardness, hardnessFromIons } from './ions/hardness.ts';
+export { fullHardness, hardnessFromIons, hardnessWithStrontium } from './ions/hardness.ts';
 export {
   concentrationOf,
   equivalentsOf,
@@ -157,6 +157,7 @@ export { airGapNeeded, costDifference, runningCost, yearlyDifference } from './s
 export { equivalentDose, potassiumDose, potassiumEquivalence } from './settings/potassium.ts';
 export { averageUse, bedVolumesThrough, brineStepTime, rinseLeft, useOverTime } from './settings/times.ts';
 export { flowLimits, volumeLimits } from './settings/tolerance.ts';
+export { filterWater, waterCost, waterWithLeak } from './settings/water-cost.ts';
 export { bracketedRoot } from './solve/bracketed-root.ts';
 export {
   bedVolume,

@@ -2,15 +2,17 @@ import type { Equipment } from '@brinewright/equipment';
 import type { Assessment, Stages } from './assessment.ts';
 import { applyingCautions } from './cautions.ts';
 import type { Figures } from './derivation/figure.ts';
+import { computedReadings } from './diagnosis/computed.ts';
 import { diagnose } from './diagnosis/diagnose.ts';
 import { statedOdds } from './diagnosis/stated-odds.ts';
 import { program } from './program/program.ts';
+import type { BackwashWindow } from './program/program-advice.ts';
 import { prove } from './proof/prove.ts';
 import { believe, recognise } from './recognition/recognise.ts';
 import { planRepair } from './repair/plan-repair.ts';
 import { targetsOf } from './repair/targets.ts';
 import { situate, waitsForSituation } from './situation/situate.ts';
-import type { Situation } from './situation/situation.ts';
+import type { Situation, TestReading } from './situation/situation.ts';
 import { type Memo, remember } from './stage/memo.ts';
 import type { Stage, StageName } from './stage/stage.ts';
 import { type Effort, finish, type Progress } from './stage/work.ts';
@@ -50,29 +52,32 @@ export function* assessing(
 
   const s = situation.value;
   const same = [s.family.id, equipment.digest, s.subject, s.visit.conditioners.indexOf(s.subject)] as const;
+  const { stock, gate, decided } = s.visit;
+  const advised = remember(memo, 'program', [same, s.figures, s.found, decided, s.visit.site.name], () =>
+    program(s),
+  );
+  yield { stage: 'program', value: advised };
+  const figures = { ...situation.figures, ...advised.figures };
   const { belief } = believe(s);
-  const diagnosis = remember(memo, 'diagnosis', [same, readBy(s), belief], () =>
-    finish(diagnose(s, belief, statedOdds, accessFrom(s))),
+  const computed = computedReadings(s, figures);
+  const diagnosis = remember(memo, 'diagnosis', [same, readBy(s), belief, computed.map(outcomeOf)], () =>
+    finish(diagnose(s, belief, statedOdds, accessFrom(s), computed)),
   );
   yield { stage: 'diagnosis', value: diagnosis };
   const found = settled(diagnosis);
-  const targets = targetsOf(s, found);
+  const window = settled(advised)?.window;
+  const targets = targetsOf(s, found, window);
   const recognition = remember(memo, 'recognition', [same, s.visit.answers, reachedBy(s), targets], () =>
     recognise(s, targets, accessFrom(s)),
   );
   yield { stage: 'recognition', value: recognition };
   const known = settled(recognition);
-  const { stock, gate, decided } = s.visit;
-  const choice = [targets, belief, known?.next[0]?.tell.id, found?.act, decided, warmest(s)];
-  const advised = remember(memo, 'program', [same, s.figures, s.found, decided, s.visit.site.name], () =>
-    program(s),
-  );
-  yield { stage: 'program', value: advised };
-  const repair = remember(memo, 'repair', [same, choice, stock, gate, settled(advised)?.window], () =>
-    planRepair(s, known, found, targets, settled(advised)),
+  const choice = [targets, belief, known?.next[0]?.tell.id, found?.act, decided, limitsMet(s)];
+  const flows = window === undefined ? [] : [window, flowsOf(window).map((id) => figures[id]?.quantity)];
+  const repair = remember(memo, 'repair', [same, choice, stock, gate, flows], () =>
+    planRepair(s, known, found, targets, settled(advised), figures),
   );
   yield { stage: 'repair', value: repair };
-  const figures = { ...situation.figures, ...advised.figures };
   const bill = settled(repair);
   const plan =
     bill === undefined
@@ -119,6 +124,18 @@ const readBy = (s: Situation) => [
 const reachedBy = (s: Situation) => [s.visit.done, s.visit.apart, warmest(s)];
 
 const warmest = (s: Situation) => s.figures['situation.temperature.warmest'];
+
+/** What the family's limits are held against. */
+const limitsMet = (s: Situation) => [warmest(s), s.figures['situation.supply.pressure']];
+
+/** What repair says of a backwash window. */
+const flowsOf = (window: BackwashWindow) => [
+  window.floor,
+  window.ceiling,
+  ...(window.state === 'open' ? [window.fitted ?? ''] : []),
+];
+
+const outcomeOf = (reading: TestReading) => (reading.kind === 'state' ? reading.outcome : reading.kind);
 
 const waiting = (situation: Stages['situation']): Stages => {
   const waits = waitsForSituation();

@@ -1,27 +1,64 @@
 import type { AppliedCaution, Stages } from './assessment.ts';
 import type { Situation } from './situation/situation.ts';
-
-/** 110 °F: skin stands it, hotter scalds sooner or later. Common practice. */
-const scalding = 316.5;
-const hotWater = 'hot-water';
+import { isScalding } from './work-plan/scald.ts';
 
 const weight = { danger: 0, warning: 1, caution: 2, notice: 3 } as const;
 
-/** Cautions of the definition that this visit meets, the gravest first: always for its kind, or named by the work. */
+/** Cautions of the stock that the situation itself names, whatever is planned. */
+const hotWater = 'hot-water';
+const ratedParts = 'rated-parts';
+/** What stays in the water of a softener, by the salt it is fed. */
+const ofSalt: readonly string[] = ['sodium', 'potassium'];
+
+/**
+ * Cautions of the definition that this visit meets, the gravest first: those of its kind, and those named by the work
+ * planned, by the way into a make nobody has described, by the next test, or by the water itself.
+ */
 export const applyingCautions = (s: Situation, stages: Stages): readonly AppliedCaution[] => {
   const by = new Map<string, string[]>();
-  const name = (caution: string, reason: string): void => {
+  for (const { caution, reason } of [...ofKind(s), ...ofWater(s), ...ofPlan(stages), ...ofNextTest(stages)]) {
     const reasons = by.get(caution) ?? [];
     if (!reasons.includes(reason)) by.set(caution, [...reasons, reason]);
-  };
-  for (const caution of s.family.cautions) if (caution.always.includes(s.kind)) name(caution.id, s.kind);
-  if ((s.figures['situation.temperature.warmest']?.quantity.si ?? 0) > scalding) name(hotWater, 'water');
-  if (stages.plan.state === 'done') for (const hazard of stages.plan.value.hazards) name(hazard, 'plan');
-  const next = stages.diagnosis.state === 'done' ? stages.diagnosis.value.next[0]?.test : undefined;
-  for (const hazard of next?.hazards ?? []) name(hazard, next?.id ?? 'test');
+  }
   const acknowledged = new Set((s.visit.acknowledged ?? []).map(({ caution }) => caution));
   return s.family.cautions
-    .filter(({ id }) => by.has(id))
+    .filter(({ id }) => by.has(id) && !isOfOtherSalt(s, id))
     .toSorted((a, b) => weight[a.signal] - weight[b.signal] || (a.id < b.id ? -1 : 1))
     .map(({ id }) => ({ caution: id, by: by.get(id) ?? [], acknowledged: acknowledged.has(id) }));
 };
+
+type Named = { readonly caution: string; readonly reason: string };
+
+const ofKind = ({ family, kind }: Situation): readonly Named[] =>
+  family.cautions
+    .filter(({ always }) => always.includes(kind))
+    .map(({ id }) => ({ caution: id, reason: kind }));
+
+const ofWater = (s: Situation): readonly Named[] => [
+  ...(isScalding(s) ? [hotWater, ratedParts].map((caution) => ({ caution, reason: 'water' })) : []),
+  ...(isPressed(s) ? [{ caution: ratedParts, reason: 'pressure' }] : []),
+];
+
+/** The supply stands higher than the family is made for. */
+const isPressed = ({ figures, family }: Situation): boolean => {
+  const most = family.limits.pressure?.max.si;
+  const now = figures['situation.supply.pressure']?.quantity.si;
+  return most !== undefined && now !== undefined && now > most;
+};
+
+const ofPlan = ({ plan }: Stages): readonly Named[] => {
+  if (plan.state !== 'done') return [];
+  const { hazards, ifOpened } = plan.value;
+  return [
+    ...hazards.map((caution) => ({ caution, reason: 'plan' })),
+    ...(ifOpened?.hazards ?? []).map((caution) => ({ caution, reason: 'if-opened' })),
+  ];
+};
+
+const ofNextTest = ({ diagnosis }: Stages): readonly Named[] => {
+  const next = diagnosis.state === 'done' ? diagnosis.value.next[0]?.test : undefined;
+  return next === undefined ? [] : next.hazards.map((caution) => ({ caution, reason: next.id }));
+};
+
+const isOfOtherSalt = ({ subject }: Situation, caution: string): boolean =>
+  ofSalt.includes(caution) && caution !== (subject.salt ?? 'sodium');

@@ -15,7 +15,7 @@ type Named = { readonly feature: string; readonly at: Path; readonly uses: reado
 /** Features are the family's own. What a stock says of features that a family has not restricts nothing. */
 export const checkFeatures = (family: Family, resolved: Resolved, report: Report): void => {
   const values = new Map(family.features.map(({ id, values }) => [id, values.map((value) => value.id)]));
-  const isOwn = (at: Path): boolean => resolved.placeOf(at)?.file === resolved.file;
+  const isOwn = (at: Path): boolean => valueAt(resolved.own, at) !== undefined;
   const named = namedIn(family, resolved);
   for (const { feature, at } of named) {
     if (!values.has(feature) && isOwn(at))

@@ -14,6 +14,8 @@ export type Resolved = {
   readonly id: string;
   readonly file: string;
   readonly written: WrittenFamily;
+  /** The family's own file alone. */
+  readonly own: WrittenFamily;
   readonly placeOf: PlaceOf;
   readonly locate: Locate;
   readonly removed: Removed;
@@ -48,6 +50,7 @@ export const resolveLike = (
     id: family.id,
     file: family.file,
     written: withoutOff({ ...merged, controllers: controllers.merged }),
+    own: family.written,
     placeOf,
     locate: locateWith(placeOf, family.file),
     removed: removedFrom(merged),

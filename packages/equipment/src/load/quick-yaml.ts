@@ -1,3 +1,5 @@
+import { space } from '../issue/space.ts';
+
 /**
  * The common part of YAML, read in one pass: maps and lists by indentation or in braces and brackets, plain and
  * double-quoted values of one line, comments. A tenth of the time of the full parser, and no places.
@@ -35,7 +37,7 @@ const nextLine = (cursor: Cursor): number => {
   const { text } = cursor;
   for (;;) {
     const start = cursor.at;
-    while (text[cursor.at] === ' ') cursor.at += 1;
+    while (text[cursor.at] === space) cursor.at += 1;
     const sign = text[cursor.at];
     if (sign === undefined) return none;
     if (sign !== '\n' && sign !== '#') return cursor.at - start;
@@ -51,7 +53,7 @@ const toNextLine = (cursor: Cursor): void => {
 /** Nothing but a comment may follow on the line. */
 const endLine = (cursor: Cursor): void => {
   const start = cursor.at;
-  while (cursor.text[cursor.at] === ' ') cursor.at += 1;
+  while (cursor.text[cursor.at] === space) cursor.at += 1;
   const sign = cursor.text[cursor.at];
   const isComment = sign === '#' && cursor.at > start;
   if (sign !== undefined && sign !== '\n' && !isComment) giveUp();
@@ -82,7 +84,7 @@ const block = (cursor: Cursor, indent: number): unknown => {
 
 const blockOf = (cursor: Cursor, indent: number): unknown => {
   const { text, at } = cursor;
-  if (text[at] === '-' && text[at + 1] === ' ') return blockList(cursor, indent);
+  if (text[at] === '-' && text[at + 1] === space) return blockList(cursor, indent);
   if (text[at] === '{' || text[at] === '[') return inline(cursor, indent - 1);
   const isKey = keyText(cursor) !== undefined && text[cursor.at] === ':';
   cursor.at = at;
@@ -133,7 +135,7 @@ const isNext = (cursor: Cursor, indent: number): boolean => {
 
 const valueOfKey = (cursor: Cursor, indent: number): unknown => {
   const start = cursor.at;
-  while (cursor.text[cursor.at] === ' ') cursor.at += 1;
+  while (cursor.text[cursor.at] === space) cursor.at += 1;
   const sign = cursor.text[cursor.at];
   if (sign !== '\n' && sign !== '#' && sign !== undefined) {
     return cursor.at === start ? giveUp() : inline(cursor, indent);
@@ -211,7 +213,7 @@ const eachIn = (cursor: Cursor, indent: number, close: string, read: () => void)
 
 /** Spaces and line ends inside brackets; each line stands deeper than what holds the bracket. */
 const skip = (cursor: Cursor, indent: number): void => {
-  while (cursor.text[cursor.at] === ' ') cursor.at += 1;
+  while (cursor.text[cursor.at] === space) cursor.at += 1;
   if (cursor.text[cursor.at] !== '\n') return;
   const before = cursor.at + 1;
   toNextLine(cursor);

@@ -6,7 +6,9 @@ import { classed, html } from '../markup/html.ts';
 import { capital } from '../say.ts';
 import { figure } from './derivation.ts';
 import { isLength, quantityAt } from './figure-values.ts';
+import { measureFirstLines, ofWindow } from './measure-first.ts';
 import { bullets, pictured, section, sentences } from './parts.ts';
+import { isOfWindow } from './program-section.ts';
 import { type Sheet, widths } from './sheet.ts';
 
 /** What sets the ceiling: the bed itself, or what supply or drain carry. */
@@ -68,6 +70,7 @@ export const backwashSection = (sheet: Sheet): Markup | undefined => {
   const window = program.state === 'done' ? program.value.window : undefined;
   const flows = window === undefined ? undefined : windowFlows(sheet, window);
   if (window === undefined || flows === undefined) return undefined;
+  const notes = program.state === 'done' ? program.value.notes.filter(isOfWindow) : [];
   const edges = [
     [sheet.word('papers.backwash.floor'), window.floor],
     [sheet.word(`papers.backwash.ceiling-${limitOf(window)}`), window.ceiling],
@@ -81,6 +84,8 @@ export const backwashSection = (sheet: Sheet): Markup | undefined => {
       pictured(sheet, 'window', (options) => backwashWindow(flows, options), widths.half),
       edges.map(([label, id]) => html('div', { class: 'pair' }, html('span', {}, label), figure(sheet, id))),
       emptyWindow(sheet, window),
+      sentences(sheet, notes, 'says'),
+      measureFirstLines(sheet, ofWindow(sheet, window)),
     ),
     html('div', {}, bedPicture(sheet)),
   );

@@ -1,4 +1,5 @@
 import type { Figure, FigureId } from '@brinewright/service';
+import type { UnitSystem } from '@brinewright/units';
 import { formatQuantity, type MessageKey } from '@brinewright/words';
 import { uncertainty } from '../drawings/tolerance-line.ts';
 import type { Content, Markup } from '../markup/element.ts';
@@ -13,12 +14,18 @@ const anchor = (id: FigureId): string => `f-${id.replace(/[^a-z0-9.-]/giu, '_')}
 const find = ({ assessment }: Sheet, id: FigureId): Figure | undefined =>
   Object.hasOwn(assessment.figures, id) ? assessment.figures[id] : undefined;
 
-/** Beds are sold by the cubic foot; every other volume of water by the gallon. */
-const unitFor = ({ reader }: Sheet, { id }: Figure): string | undefined =>
-  id === 'situation.bed.volume' && reader.system === 'us' ? 'ft3' : undefined;
+/** Figures that the trade speaks of in another unit than their kind's usual one. */
+const ownUnit: Readonly<Record<FigureId, Readonly<Record<UnitSystem, string>>>> = {
+  'situation.bed.volume': { us: 'ft3', metric: 'L' },
+  'situation.bed.grain': { us: 'mm', metric: 'mm' },
+  'situation.bed.grain-density': { us: 'kg/m3', metric: 'kg/m3' },
+};
+
+export const unitFor = ({ reader }: Sheet, id: FigureId): string | undefined =>
+  Object.hasOwn(ownUnit, id) ? ownUnit[id]?.[reader.system] : undefined;
 
 const shownValue = (sheet: Sheet, figure: Figure): string =>
-  formatQuantity(figure.quantity, { ...sheet.reader, unit: unitFor(sheet, figure) }).text;
+  formatQuantity(figure.quantity, { ...sheet.reader, unit: unitFor(sheet, figure.id) }).text;
 
 /** A figure as plain text, or a dash where it could not be computed. */
 export const figureText = (sheet: Sheet, id: FigureId | undefined): string => {
@@ -33,6 +40,11 @@ const nameOf = (sheet: Sheet, figure: Figure): string => {
   if (figure.by.kind === 'definition' && figure.by.title !== undefined) return sheet.text(figure.by.title);
   const equation = figure.by.kind === 'equation' ? wordFor(`equation.${figure.by.key}`) : undefined;
   return sheet.labels.get(figure.id) ?? (equation === undefined ? figure.id : sheet.say(equation));
+};
+
+export const nameOfFigure = (sheet: Sheet, id: FigureId): string => {
+  const figure = find(sheet, id);
+  return figure === undefined ? id : nameOf(sheet, figure);
 };
 
 const how: Readonly<Record<'measured' | 'read' | 'told' | 'assumed', MessageKey>> = {
@@ -80,11 +92,20 @@ const inputRow = (sheet: Sheet, name: string, id: FigureId): Markup | undefined 
   );
 };
 
-const sourceOf = (sheet: Sheet, { source }: Figure): string => {
-  if (source === 'common-practice') return sheet.word('papers.source.common-practice');
-  const known = Object.hasOwn(sheet.sources, source) ? sheet.sources[source] : undefined;
-  return sheet.word('papers.source.named', { source: known?.cite ?? source });
+/** What is no publication is said in the reader's language; a citation stays in its own. */
+const plainSource = (sheet: Sheet, source: Figure['source']): string | undefined => {
+  const word = wordFor(`cli.source.${source}`);
+  return word === undefined ? undefined : capital(sheet.say(word));
 };
+
+const cited = ({ sources }: Sheet, source: Figure['source']): string =>
+  (Object.hasOwn(sources, source) ? sources[source]?.cite : undefined) ?? source;
+
+export const sourceName = (sheet: Sheet, source: Figure['source']): string =>
+  plainSource(sheet, source) ?? cited(sheet, source);
+
+const sourceOf = (sheet: Sheet, { source }: Figure): string =>
+  plainSource(sheet, source) ?? sheet.word('papers.source.named', { source: cited(sheet, source) });
 
 const spread = (sheet: Sheet, { quantity, u }: Figure): string | undefined =>
   u === undefined || u === 0 || quantity.kind === 'temperature'
@@ -113,8 +134,17 @@ const label = (sheet: Sheet, id: FigureId, name: string | undefined): void => {
   if (name !== undefined && !sheet.labels.has(id)) sheet.labels.set(id, name);
 };
 
-/** A shown figure that opens in place, one at a time, to where it comes from. `name` is what it is called there. */
-export const figure = (sheet: Sheet, id: FigureId | undefined, name?: string, of?: string): Markup => {
+/**
+ * A shown figure that opens in place, one at a time, to where it comes from. `name` is what it is called there;
+ * `text` shows it otherwise than by itself, beside those it is compared with.
+ */
+export const figure = (
+  sheet: Sheet,
+  id: FigureId | undefined,
+  name?: string,
+  of?: string,
+  text?: string,
+): Markup => {
   const found = id === undefined ? undefined : find(sheet, id);
   if (found === undefined) return html('span', { class: of }, '–');
   sheet.shown.push(found.id);
@@ -122,7 +152,7 @@ export const figure = (sheet: Sheet, id: FigureId | undefined, name?: string, of
   return html(
     'details',
     { class: of === undefined ? 'figure' : `figure ${of}`, name: 'figure' },
-    html('summary', {}, shownValue(sheet, found)),
+    html('summary', {}, text ?? shownValue(sheet, found)),
     classed('div', 'why', wayTo(sheet, found)),
   );
 };
@@ -172,8 +202,8 @@ export const derivations = (sheet: Sheet): Markup => {
 
 /** The sources that the shown figures rest on, each once; those without one are named as such. */
 export const sourceList = (sheet: Sheet): Markup => {
-  const used = [...new Set(reachable(sheet).map((one) => sourceOf(sheet, one)))].toSorted((a, b) =>
-    a < b ? -1 : 1,
+  const used = [...new Set(reachable(sheet).map(({ source }) => sourceName(sheet, source)))].toSorted(
+    (a, b) => (a < b ? -1 : 1),
   );
   return classed(
     'section',

@@ -7,6 +7,7 @@ import { leakPast } from '../drawings/cutaway/waters.ts';
 import { type Odds, oddsBars, oddsText, shownPercent } from '../drawings/odds-bars.ts';
 import type { Content, Markup } from '../markup/element.ts';
 import { classed, html } from '../markup/html.ts';
+import { nextTests } from './in-hand.ts';
 import { bullets, pictured, section, sentences, staged } from './parts.ts';
 import { type Sheet, widths } from './sheet.ts';
 
@@ -79,6 +80,19 @@ const pleading = (sheet: Sheet, { speaksFor, speaksAgainst }: FaultOdds): Conten
       ],
 ];
 
+/** What is asked before anything is tested. */
+const askFirst = (sheet: Sheet, { askFirst: questions }: Diagnosis): Content =>
+  questions.length === 0
+    ? undefined
+    : [
+        html('p', { class: 'label' }, sheet.word('papers.ask-first')),
+        bullets(questions.map(sheet.say), 'to-ask'),
+      ];
+
+/** Once it is clear enough to act on, no test is asked for. */
+const asked = (sheet: Sheet, { act, next, groups }: Diagnosis): Content =>
+  act === undefined ? nextTests(sheet, next, groups) : undefined;
+
 const diagnosed = (sheet: Sheet, diagnosis: Diagnosis): Content => {
   const [leader] = diagnosis.odds;
   if (leader === undefined) return sentences(sheet, [diagnosis.says]);
@@ -86,7 +100,7 @@ const diagnosed = (sheet: Sheet, diagnosis: Diagnosis): Content => {
   return classed(
     'div',
     'two',
-    html('div', {}, leading(sheet, leader, diagnosis)),
+    html('div', {}, leading(sheet, leader, diagnosis), askFirst(sheet, diagnosis), asked(sheet, diagnosis)),
     html(
       'div',
       {},

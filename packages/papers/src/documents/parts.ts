@@ -17,6 +17,17 @@ export const sentences = (sheet: Sheet, messages: readonly Message[], of?: strin
         messages.map((one) => html('p', {}, sheet.say(one))),
       );
 
+/** A square with a tick or an empty one: the word beside it says the same. */
+export const tick = (done: boolean): Markup =>
+  html('span', { class: done ? 'mark done' : 'mark', 'aria-hidden': 'true' }, done ? '✓' : '');
+
+export const ticks = (lines: readonly { readonly met: boolean; readonly says: string }[], of = ''): Markup =>
+  html(
+    'ul',
+    { class: `ticks ${of}`.trim() },
+    lines.map(({ met, says }) => html('li', {}, tick(met), html('span', {}, says))),
+  );
+
 export const bullets = (lines: readonly Content[], of?: string): Markup | undefined =>
   lines.length === 0
     ? undefined
@@ -26,12 +37,21 @@ export const bullets = (lines: readonly Content[], of?: string): Markup | undefi
         lines.map((line) => html('li', {}, line)),
       );
 
-export type Column = { readonly title: string; readonly num?: boolean };
+export type Column = {
+  readonly title: string;
+  readonly num?: boolean;
+  /** Where the head of the table is left out, the cell says its own title. */
+  readonly labelled?: boolean;
+};
 
 const cell = (name: 'td' | 'th', column: Column | undefined, content: Content): Markup =>
   html(
     name,
-    { class: column?.num === true ? 'num' : undefined, scope: name === 'th' ? 'col' : undefined },
+    {
+      class: column?.num === true ? 'num' : undefined,
+      scope: name === 'th' ? 'col' : undefined,
+      'data-label': name === 'td' && column?.labelled === true ? column.title : undefined,
+    },
     content,
   );
 

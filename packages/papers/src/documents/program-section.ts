@@ -1,19 +1,20 @@
 import type { TimedStep } from '@brinewright/equipment';
-import type { Neighbour, ProgramAdvice, TimedSetting, YearlyDifference } from '@brinewright/service';
+import type { Neighbour, ProgramAdvice, TimedSetting } from '@brinewright/service';
 import { formatQuantity, type MessageKey } from '@brinewright/words';
 import { stepWords } from '../drawings/timeline.ts';
 import type { Content, Markup } from '../markup/element.ts';
 import { classed, html } from '../markup/html.ts';
 import { figure } from './derivation.ts';
-import { quantityAt } from './figure-values.ts';
+import { alike, quantityAt } from './figure-values.ts';
+import { measureFirstLines, ofSettings } from './measure-first.ts';
 import { type Row, section, sentences, staged, table } from './parts.ts';
 import type { Sheet } from './sheet.ts';
+import { yearTable } from './year-table.ts';
 
 const does: Readonly<Record<Neighbour['does'][number]['what'], MessageKey>> = {
   salt: 'papers.neighbour.salt',
   rinse: 'papers.neighbour.rinse',
   capacity: 'papers.neighbour.capacity',
-  lift: 'papers.neighbour.lift',
   water: 'papers.neighbour.water',
 };
 
@@ -98,42 +99,25 @@ const keyIn = (sheet: Sheet, advice: ProgramAdvice): Markup =>
     'settings',
   );
 
-const yearWords: Readonly<Record<YearlyDifference['what'], MessageKey>> = {
-  salt: 'papers.year.salt',
-  water: 'papers.year.water',
-  money: 'papers.year.money',
+const doseColumns = ['dose', 'salt', 'capacity', 'volume'] as const;
+
+/** Column by column, so that one is compared with the next in the same unit. */
+const doseRows = (sheet: Sheet, { doses }: ProgramAdvice): readonly Row[] => {
+  const columns = doseColumns.map((column) => {
+    const ids = doses.map((one) => one[column]);
+    const texts = alike(sheet, ids);
+    return ids.map((id, row) =>
+      figure(sheet, id, column === 'dose' ? sheet.word('papers.doses') : undefined, undefined, texts[row]),
+    );
+  });
+  return doses.map(({ chosen }, row) => ({
+    of: chosen ? 'changed' : undefined,
+    cells: columns.map((cells) => cells[row]),
+  }));
 };
 
-const yearTable = (sheet: Sheet, { year }: ProgramAdvice): Content =>
-  year.length === 0
-    ? undefined
-    : [
-        html('h3', {}, sheet.word('papers.year')),
-        table(
-          [
-            { title: '' },
-            { title: sheet.word('papers.as-found'), num: true },
-            { title: sheet.word('papers.as-set'), num: true },
-          ],
-          year.map(({ what, found, set, difference }) => ({
-            of: what === 'money' ? 'sum' : undefined,
-            cells: [
-              sheet.word(yearWords[what]),
-              figure(sheet, found),
-              figure(sheet, set, undefined, 'set-value'),
-            ],
-            under: html(
-              'span',
-              { class: 'side' },
-              `${sheet.word('papers.difference')} `,
-              figure(sheet, difference),
-            ),
-          })),
-        ),
-      ];
-
-const doseTable = (sheet: Sheet, { doses }: ProgramAdvice): Content =>
-  doses.length === 0
+const doseTable = (sheet: Sheet, advice: ProgramAdvice): Content =>
+  advice.doses.length === 0
     ? undefined
     : [
         html('h3', {}, sheet.word('papers.doses')),
@@ -144,19 +128,24 @@ const doseTable = (sheet: Sheet, { doses }: ProgramAdvice): Content =>
             { title: sheet.word('papers.dose.capacity'), num: true },
             { title: sheet.word('papers.dose.volume'), num: true },
           ],
-          doses.map(({ dose, salt, capacity, volume, chosen }) => ({
-            of: chosen ? 'changed' : undefined,
-            cells: [
-              figure(sheet, dose, sheet.word('papers.doses')),
-              figure(sheet, salt),
-              figure(sheet, capacity),
-              figure(sheet, volume),
-            ],
-          })),
+          doseRows(sheet, advice),
+          'doses',
         ),
       ];
 
-const programmed = (sheet: Sheet, advice: ProgramAdvice): Content =>
+type Note = ProgramAdvice['notes'][number];
+
+/** What the found settings do is said before what to set. */
+const isFinding = ({ key }: Note): boolean => key.startsWith('program.found-');
+
+/** What is too weak or too strong, and what to fit, stands beneath the window. */
+export const isOfWindow = ({ key }: Note): boolean => key.startsWith('program.window.');
+
+const isOther = (note: Note): boolean => !isFinding(note) && !isOfWindow(note);
+
+const programmed = (sheet: Sheet, advice: ProgramAdvice): Content => [
+  measureFirstLines(sheet, ofSettings(sheet, advice)),
+  sentences(sheet, advice.notes.filter(isFinding), 'says'),
   classed(
     'div',
     'two',
@@ -165,10 +154,11 @@ const programmed = (sheet: Sheet, advice: ProgramAdvice): Content =>
       {},
       keyIn(sheet, advice),
       sentences(sheet, advice.once, 'once'),
-      sentences(sheet, advice.notes, 'second'),
+      sentences(sheet, advice.notes.filter(isOther), 'second'),
     ),
     html('div', {}, yearTable(sheet, advice), doseTable(sheet, advice)),
-  );
+  ),
+];
 
 export const programSection = (sheet: Sheet): Markup =>
   section(

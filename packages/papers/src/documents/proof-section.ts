@@ -1,10 +1,11 @@
-import type { Proof, ProofCheck } from '@brinewright/service';
+import type { FigureId, Proof, ProofCheck } from '@brinewright/service';
 import type { MessageKey } from '@brinewright/words';
 import { type Tolerance, toleranceLine } from '../drawings/tolerance-line.ts';
 import { type Content, element, type Markup } from '../markup/element.ts';
 import { classed, html } from '../markup/html.ts';
 import { figure } from './derivation.ts';
 import { quantityAt } from './figure-values.ts';
+import { measureFirstLines, ofCheck } from './measure-first.ts';
 import { pictured, type Row, section, sentences, staged, table } from './parts.ts';
 import { type Sheet, widths } from './sheet.ts';
 
@@ -81,12 +82,17 @@ const drawnBelow = (sheet: Sheet, check: ProofCheck): Content => {
   ];
 };
 
+/** What is not known stays an empty cell, to be written in. */
+const known = (sheet: Sheet, id: FigureId | undefined, name: string): Content =>
+  id === undefined ? undefined : figure(sheet, id, name);
+
 const checkRow = (sheet: Sheet, check: ProofCheck): Row => ({
   of: check.verdict,
   cells: [
     sheet.say(check.title),
     limitsOf(sheet, check),
-    figure(sheet, check.reading, sheet.say(check.title)),
+    known(sheet, check.predicted, `${sheet.say(check.title)}, ${sheet.word('papers.predicted')}`),
+    known(sheet, check.reading, sheet.say(check.title)),
     verdictOf(sheet, check),
   ],
   under: drawnBelow(sheet, check),
@@ -99,7 +105,8 @@ const checksOf = (sheet: Sheet, title: MessageKey, checks: readonly ProofCheck[]
         [
           { title: sheet.word(title) },
           { title: sheet.word('papers.must-be') },
-          { title: sheet.word('papers.read'), num: true },
+          { title: sheet.word('papers.predicted'), num: true, labelled: true },
+          { title: sheet.word('papers.read'), num: true, labelled: true },
           { title: sheet.word('papers.verdict') },
         ],
         checks.map((check) => checkRow(sheet, check)),
@@ -108,6 +115,10 @@ const checksOf = (sheet: Sheet, title: MessageKey, checks: readonly ProofCheck[]
 
 const proved = (sheet: Sheet, { checks, says }: Proof): Content => [
   sentences(sheet, [says]),
+  measureFirstLines(
+    sheet,
+    checks.map((check) => ofCheck(sheet, check)),
+  ),
   checksOf(
     sheet,
     'papers.check.now',

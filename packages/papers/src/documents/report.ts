@@ -1,12 +1,15 @@
 import type { Assessment, Visit } from '@brinewright/service';
 import { classed } from '../markup/html.ts';
+import { assumedSection } from './assumed-section.ts';
 import { backwashSection } from './backwash-section.ts';
+import { graveCautions, lightCautions } from './cautions-section.ts';
 import { derivations, sourceList } from './derivation.ts';
 import { cutSection, cutShowsFault, foundSection } from './found-section.ts';
-import { cautionSection, customerSection, doubtSection, gapSection } from './notes-sections.ts';
+import { customerSection, doubtSection, gapSection } from './notes-sections.ts';
 import { page } from './page.ts';
 import { programSection } from './program-section.ts';
 import { proofSection } from './proof-section.ts';
+import { recognitionSection } from './recognition-section.ts';
 import { openSheet, type PaperOptions } from './sheet.ts';
 import { timelineSection } from './timeline-section.ts';
 import { signatureBlock, titleBlock } from './title-block.ts';
@@ -21,18 +24,21 @@ export const report = (visit: Visit, assessment: Assessment, options: PaperOptio
   const content = [
     titleBlock(sheet, title),
     foundSection(sheet),
+    recognitionSection(sheet),
     torn ? cutSection(sheet) : undefined,
+    graveCautions(sheet),
     workSection(sheet),
     programSection(sheet),
     torn ? undefined : cutSection(sheet),
     timelineSection(sheet),
     backwashSection(sheet),
     proofSection(sheet),
-    cautionSection(sheet),
+    lightCautions(sheet),
     gapSection(sheet),
     doubtSection(sheet),
     classed('div', 'two', waterSection(sheet), customerSection(sheet)),
     signatureBlock(sheet),
+    assumedSection(sheet),
     sourceList(sheet),
     derivations(sheet),
   ];

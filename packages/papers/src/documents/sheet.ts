@@ -28,6 +28,8 @@ export type Sheet = {
   readonly shown: FigureId[];
   /** What figures are called where they are shown, for those that have no word of their own. */
   readonly labels: Map<FigureId, string>;
+  /** Assumptions that were named as to be measured first: once is enough. */
+  readonly toMeasure: Set<FigureId>;
   readonly say: (what: Message) => string;
   readonly word: (key: MessageKey, values?: Readonly<Record<string, MessageValue>>) => string;
   readonly text: (text: Text) => string;
@@ -46,6 +48,7 @@ export const openSheet = (visit: Visit, assessment: Assessment, options: PaperOp
     sources,
     shown: [],
     labels: new Map(),
+    toMeasure: new Set(),
     say: (what) => say(reader, what),
     word: (key, values) => sayKey(reader, key, values),
     text: (text) => sayText(reader, text),

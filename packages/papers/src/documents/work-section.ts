@@ -1,99 +1,102 @@
 import type { PartLine, PlanStep, RepairPlan, WorkPlan } from '@brinewright/service';
 import { quantity } from '@brinewright/units';
 import { formatQuantity } from '@brinewright/words';
+import { oddsText } from '../drawings/odds-bars.ts';
 import type { Content, Markup } from '../markup/element.ts';
 import { classed, html } from '../markup/html.ts';
-import { bullets, type Row, section, sentences, staged, table } from './parts.ts';
+import { minutesName, tellName, valueName } from './naming.ts';
+import { gateAsks, orderOf, type WorkStep } from './operation-lines.ts';
+import { bullets, type Row, section, sentences, staged, table, tick } from './parts.ts';
 import type { Sheet } from './sheet.ts';
 
-const partRow = (sheet: Sheet, line: PartLine, when: string | undefined): Row => {
-  const part = sheet.family?.parts.find(({ id }) => id === line.part);
-  const name = part === undefined ? line.part : sheet.text(part.title);
-  const price =
-    line.price === undefined ? '' : formatQuantity(quantity('money', line.price), sheet.reader).text;
-  return { cells: [name, part?.number ?? '', String(line.count), price], under: when };
+/** Above it a part is as good as certain. */
+const certain = 0.995;
+
+const partName = (sheet: Sheet, { part: id, p }: PartLine): Content => {
+  const part = sheet.family?.parts.find((one) => one.id === id);
+  const name = part === undefined ? id : sheet.text(part.title);
+  return [
+    p > certain ? name : `${name} (${oddsText(p)} %)`,
+    part?.number === undefined ? undefined : html('span', { class: 'part-number' }, ` ${part.number}`),
+  ];
+};
+
+const stock = (sheet: Sheet, { have, count }: PartLine): string => {
+  if (have === undefined) return sheet.word('cli.parts.stock-not-written');
+  return have >= count
+    ? sheet.word('cli.parts.at-hand')
+    : sheet.word('cli.parts.order', { count: count - have });
+};
+
+const partRow = (sheet: Sheet, line: PartLine, under?: Content): Row => ({
+  cells: [
+    partName(sheet, line),
+    String(line.count),
+    line.price === undefined ? '' : formatQuantity(quantity('money', line.price), sheet.reader).text,
+    stock(sheet, line),
+  ],
+  under,
+});
+
+type Differing = RepairPlan['differs'][number];
+
+/** Of which build a part is, and the tell that parts it from the others. */
+const onlyIf = (sheet: Sheet, { when, tell }: Differing): Content => {
+  const build = Object.entries(when)
+    .map(([feature, value]) => valueName(sheet, feature, value))
+    .join(', ');
+  return [
+    sheet.word('papers.parts.if', { build }),
+    tell === undefined ? undefined : `. ${sheet.word('cli.parts.tell', { tell: tellName(sheet, tell) })}`,
+  ];
 };
 
 /** What every build takes, then what each takes where they differ. */
 const partsTable = (sheet: Sheet, { parts, differs }: RepairPlan): Markup | undefined => {
-  const common = parts.map((line) => partRow(sheet, line, undefined));
-  const own = differs.flatMap(({ when, parts: lines }) =>
-    lines.map((line) => partRow(sheet, line, sheet.word('papers.parts.if', { build: build(sheet, when) }))),
-  );
+  const common = parts.map((line) => partRow(sheet, line));
+  const own = differs.flatMap((one) => one.parts.map((line) => partRow(sheet, line, onlyIf(sheet, one))));
   if (common.length + own.length === 0) return undefined;
   const columns = [
     { title: sheet.word('papers.part') },
-    { title: sheet.word('papers.part.number') },
     { title: sheet.word('papers.part.count'), num: true },
     { title: sheet.word('papers.part.price'), num: true },
+    { title: sheet.word('cli.parts.stock'), num: true },
   ];
   return table(columns, [...common, ...own], 'parts');
 };
-
-const build = (sheet: Sheet, when: Readonly<Record<string, string>>): string =>
-  Object.entries(when)
-    .map(([feature, value]) => {
-      const values = sheet.family?.features.find(({ id }) => id === feature)?.values;
-      const title = values?.find(({ id }) => id === value)?.title;
-      return title === undefined ? value : sheet.text(title);
-    })
-    .join(', ');
 
 const repaired = (sheet: Sheet, plan: RepairPlan): Content => [
   sentences(sheet, plan.advice),
   partsTable(sheet, plan),
   bullets(plan.substitutes.map(({ says }) => sheet.say(says))),
-  bullets([...plan.refused, ...plan.wrong.map(({ says }) => says)].map(sheet.say), 'refused'),
+  bullets([...plan.wrong.map(({ says }) => says), ...plan.refused].map(sheet.say), 'refused'),
 ];
 
-/** A square with a tick or an empty one: the word beside it says the same. */
-export const tick = (done: boolean): Markup =>
-  html('span', { class: done ? 'mark done' : 'mark', 'aria-hidden': 'true' }, done ? '✓' : '');
-
-/** What a step orders to be done, in the words of the definition. */
-export const orderOf = (sheet: Sheet, step: Exclude<PlanStep, { kind: 'gate' }>): string => {
-  if (step.kind === 'sweep') return sheet.word('papers.sheet.sweep');
-  if (step.kind === 'operation') return sheet.text(step.operation.order);
-  const back = step.of.back?.order;
-  return back === undefined
-    ? sheet.word('papers.sheet.back', { order: sheet.text(step.of.order) })
-    : sheet.text(back);
-};
-
-const asks = (sheet: Sheet, plan: Pick<WorkPlan, 'steps'>): Content => {
-  const list = plan.steps.flatMap((step) => (step.kind === 'gate' ? step.asks : []));
+const asks = (sheet: Sheet, { steps }: Pick<WorkPlan, 'steps'>): Content => {
+  const list = steps.flatMap((step) => (step.kind === 'gate' ? step.asks : []));
   if (list.length === 0) return undefined;
-  return [
-    html('p', { class: 'label' }, sheet.word('papers.gate')),
-    html(
-      'ul',
-      { class: 'ticks' },
-      list.map(({ met, says }) => html('li', {}, tick(met), html('span', {}, sheet.say(says)))),
-    ),
-  ];
+  return [html('p', { class: 'label' }, sheet.word('papers.gate')), gateAsks(sheet, { asks: list })];
 };
 
-const minutes = (sheet: Sheet, value: number): string =>
-  formatQuantity(quantity('time', value * 60), sheet.reader).text;
+const isWork = (step: PlanStep): step is WorkStep => step.kind !== 'gate';
 
 /** Every operation by its order, with a tick where it is done. */
 const operations = (sheet: Sheet, plan: WorkPlan): Content => {
-  const steps = plan.steps.filter((step) => step.kind !== 'gate');
+  const steps = plan.steps.filter(isWork);
   if (steps.length === 0) return undefined;
-  const summary = sheet.word('papers.plan.summary', {
-    count: steps.length,
-    done: steps.filter(({ done }) => done).length,
-    minutes: minutes(sheet, plan.minutes),
-    outage: minutes(sheet, plan.outageMinutes),
-  });
+  const summary = sheet.word(
+    plan.outageMinutes === 0 ? 'papers.plan.summary-water-on' : 'papers.plan.summary',
+    {
+      count: steps.length,
+      done: steps.filter(({ done }) => done).length,
+      minutes: minutesName(sheet, plan.minutes),
+      outage: minutesName(sheet, plan.outageMinutes),
+    },
+  );
   return orders(sheet, summary, steps);
 };
 
-const orders = (
-  sheet: Sheet,
-  summary: string,
-  steps: readonly Exclude<PlanStep, { kind: 'gate' }>[],
-): Markup => {
+const orders = (sheet: Sheet, summary: string, steps: readonly WorkStep[]): Markup => {
   const lines = steps.map((step) => html('li', {}, tick(step.done), html('span', {}, orderOf(sheet, step))));
   return html(
     'details',
@@ -107,26 +110,24 @@ const orders = (
 const wayIn = (sheet: Sheet, { ifOpened: way }: WorkPlan): Content => {
   if (way === undefined) return undefined;
   const summary = sheet.word('papers.plan.if-opened', {
-    minutes: minutes(sheet, way.minutes),
-    outage: minutes(sheet, way.outageMinutes),
+    minutes: minutesName(sheet, way.minutes),
+    outage: minutesName(sheet, way.outageMinutes),
   });
-  return [
-    orders(
-      sheet,
-      summary,
-      way.steps.filter((step) => step.kind !== 'gate'),
-    ),
-    asks(sheet, way),
-  ];
+  return orders(sheet, summary, way.steps.filter(isWork));
+};
+
+/** What must hold before hands go on; the way in has its own where today's work opens nothing. */
+const gate = (sheet: Sheet, plan: WorkPlan): Content => {
+  const own = asks(sheet, plan);
+  return own === undefined && plan.ifOpened !== undefined ? asks(sheet, plan.ifOpened) : own;
 };
 
 const planned = (sheet: Sheet, plan: WorkPlan): Content => [
   operations(sheet, plan),
-  sentences(sheet, plan.says),
   plan.stopped === undefined
     ? undefined
     : classed('div', 'missing', sentences(sheet, [plan.stopped.why, plan.stopped.mend])),
-  asks(sheet, plan),
+  sentences(sheet, plan.says, 'says'),
   wayIn(sheet, plan),
 ];
 
@@ -136,16 +137,15 @@ export const workSection = (sheet: Sheet): Markup => {
   const { repair, plan } = sheet.assessment.stages;
   return section(
     sheet.word(worked(sheet) ? 'papers.work.done' : 'papers.work.to-do'),
-    'work two',
-    html(
-      'div',
-      {},
-      staged(sheet, repair, (value) => repaired(sheet, value)),
-    ),
-    html(
-      'div',
-      {},
-      staged(sheet, plan, (value) => planned(sheet, value)),
-    ),
+    'work',
+    staged(sheet, repair, (value) => repaired(sheet, value)),
+    plan.state === 'blocked'
+      ? staged(sheet, plan, () => undefined)
+      : classed(
+          'div',
+          'two',
+          html('div', {}, planned(sheet, plan.value)),
+          html('div', {}, gate(sheet, plan.value)),
+        ),
   );
 };

@@ -39,6 +39,41 @@ export const hardnessFromIons = equation(
 );
 
 /**
+ * Hardness with strontium, which hard ground waters may hold.
+ *
+ * $$ H = \frac{2\,c_{Ca}}{M_{Ca}} + \frac{2\,c_{Mg}}{M_{Mg}} + \frac{2\,c_{Sr}}{M_{Sr}} $$
+ *
+ * Valid for any water; iron and manganese are counted by the program in its own way.
+ * Source: definition, molar masses of IUPAC; Standard Methods 2340 B names strontium among the hardness ions.
+ * @throws RangeError on a negative or non-finite concentration.
+ * @example
+ * ```ts
+ * hardnessWithStrontium.compute({ calcium: 0.11, magnesium: 0.046, strontium: 0.041 }).hardness // => 10.2105
+ * ```
+ */
+export const hardnessWithStrontium = equation(
+  {
+    key: 'hardness-with-strontium',
+    title: 'equation.hardness-with-strontium',
+    words: 'formula.hardness-with-strontium',
+    inputs: {
+      calcium: { symbol: 'Ca', kind: 'concentration' },
+      magnesium: { symbol: 'Mg', kind: 'concentration' },
+      strontium: { symbol: 'Sr', kind: 'concentration' },
+    },
+    outputs: { hardness: { symbol: 'H', kind: 'hardness' } },
+    range: [],
+    source: 'standard-methods-2340',
+    status: 'second-hand',
+  },
+  ({ calcium, magnesium, strontium }) => {
+    requireNotNegative('strontium', strontium);
+    const { hardness } = hardnessFromIons.compute({ calcium, magnesium });
+    return { hardness: hardness + equivalentsOf('strontium', strontium) };
+  },
+);
+
+/**
  * Everything of two charges that a softener takes out: hardness with strontium, iron and manganese.
  *
  * $$ H = \sum_i \frac{2\,c_i}{M_i} $$

@@ -4,6 +4,7 @@ import { airGapNeeded, costDifference, runningCost, yearlyDifference } from './c
 import { equivalentDose, potassiumDose } from './potassium.ts';
 import { averageUse, bedVolumesThrough, brineStepTime, rinseLeft, useOverTime } from './times.ts';
 import { flowLimits, volumeLimits } from './tolerance.ts';
+import { filterWater, waterCost, waterWithLeak } from './water-cost.ts';
 
 export const settingsEquations: readonly Equation[] = [
   bedDepth,
@@ -20,6 +21,9 @@ export const settingsEquations: readonly Equation[] = [
   airGapNeeded,
   equivalentDose,
   potassiumDose,
+  waterCost,
+  waterWithLeak,
+  filterWater,
   flowLimits,
   volumeLimits,
 ];

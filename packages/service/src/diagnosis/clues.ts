@@ -26,9 +26,17 @@ const unlistedComplaint = 0.05;
 const noneComplaint = 0.2;
 
 /** Everything that was told, seen and measured, sorted by id so that the order of readings changes no bit. */
-export const cluesOf = (s: Situation, hypotheses: Hypotheses, predictor: Predictor): readonly Clue[] =>
+export const cluesOf = (
+  s: Situation,
+  hypotheses: Hypotheses,
+  predictor: Predictor,
+  computed: readonly TestReading[] = [],
+): readonly Clue[] =>
   [
     ...s.readings.flatMap((reading) => clueOfReading(s, hypotheses, predictor, reading)),
+    ...computed
+      .flatMap((reading) => clueOfReading(s, hypotheses, predictor, reading))
+      .map((clue) => ({ ...clue, says: message('diagnosis.clue.computed', { clue: clue.says }) })),
     ...s.complaints.flatMap((id) => clueOfComplaint(s, hypotheses, id)),
     ...s.changes.flatMap((id) => clueOfChange(s, hypotheses, id)),
     clueOfService(s, hypotheses),

@@ -1,8 +1,8 @@
 import type { DiagnosisTest } from '@brinewright/equipment';
 import { message } from '@brinewright/words';
-import { posterior } from '../recognition/bayes.ts';
+import { at, posterior } from '../recognition/bayes.ts';
 import type { Access, Belief } from '../recognition/recognition.ts';
-import type { Situation } from '../situation/situation.ts';
+import type { Situation, TestReading } from '../situation/situation.ts';
 import { blocked, done, type Gap, type Stage } from '../stage/stage.ts';
 import type { Work } from '../stage/work.ts';
 import { actionGroups, rankedGroups } from './action-groups.ts';
@@ -17,32 +17,35 @@ import { firstQuestions, verdict } from './verdict.ts';
 
 /**
  * Odds of the faults after everything told, seen and measured, what is to be done about them, and the test that
- * tells most of that per minute. Blocked where the definition lists no fault of this kind of unit.
+ * tells most of that per minute. Blocked where the definition lists no fault of this kind of unit. `computed` are tests
+ * that the figures answer, see `computedReadings`.
  */
 export function* diagnose(
   s: Situation,
   belief: Belief,
   predictor: Predictor,
   access: Access,
+  computed: readonly TestReading[] = [],
 ): Work<Stage<Diagnosis>> {
   const hypotheses = hypothesesOf(s, belief);
   if (hypotheses.faults.length === 0) return blocked([noFaults(s)]);
-  const clues = cluesOf(s, hypotheses, predictor);
+  const clues = cluesOf(s, hypotheses, predictor, computed);
   const odds = oddsAfter(hypotheses, clues);
   const groups = actionGroups(hypotheses);
-  const tests = yield* nextTests({ s, belief, hypotheses, groups, odds, predictor, access });
+  const tests = yield* nextTests({ s, belief, hypotheses, groups, odds, predictor, access, computed });
   const found = {
     groups: rankedGroups(hypotheses, groups, odds),
     next: tests.next,
     heard: saysSomething(clues),
+    oddsOf: (fault: string) => at(odds, hypotheses.ids.indexOf(fault)),
   };
-  const { act, decided, says } = verdict(s, found);
+  const { act, chosen, says } = verdict(s, found);
   const ranked = faultOdds(s, hypotheses, odds, oddsBefore(s, hypotheses, clues), clues);
   const value: Diagnosis = {
     odds: ranked,
     groups: found.groups,
     next: tests.next,
-    standsOn: decided ? 'told' : standsOnOf(hypotheses, ranked[0]?.fault ?? '', clues),
+    standsOn: standsOnOf(hypotheses, chosen ?? ranked[0]?.fault ?? '', clues),
     ...(act === undefined ? {} : { act }),
     askFirst: firstQuestions(s),
     says,

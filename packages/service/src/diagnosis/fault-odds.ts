@@ -67,12 +67,16 @@ const strongest = (reasons: readonly Reason[]): readonly Message[] =>
     .slice(0, shownReasons)
     .map(({ clue }) => clue.says);
 
-/** What the odds of one fault stand on: the kind of the clue that speaks for it most. */
+/**
+ * What the odds of one fault stand on: measurements where one of them speaks for it most, stated odds of readings
+ * otherwise; what was told only as long as nothing was read.
+ */
 export const standsOnOf = (
   { ids, prior }: Hypotheses,
   fault: string,
   clues: readonly Clue[],
 ): 'measured' | 'stated-odds' | 'told' => {
+  if (clues.every(({ is }) => is === 'told')) return 'told';
   const h = ids.indexOf(fault);
   const gain = (clue: Clue) => Math.log(at(clue.likelihood, h) / mean(prior, clue.likelihood));
   const [best] = clues
@@ -84,6 +88,5 @@ export const standsOnOf = (
         ({ clue }) => clue.id,
       ),
     );
-  if (best === undefined || best.clue.is === 'seen') return 'stated-odds';
-  return best.clue.is;
+  return best?.clue.is === 'measured' ? 'measured' : 'stated-odds';
 };

@@ -2,7 +2,7 @@ import type { DiagnosisTest, WorkState } from '@brinewright/equipment';
 import { at } from '../recognition/bayes.ts';
 import { type Prospect, prospect } from '../recognition/prospect.ts';
 import type { Access, Belief } from '../recognition/recognition.ts';
-import type { Situation } from '../situation/situation.ts';
+import type { Situation, TestReading } from '../situation/situation.ts';
 import { byThenId } from '../stage/rank.ts';
 import type { Work } from '../stage/work.ts';
 import type { ActionGroups } from './action-groups.ts';
@@ -29,6 +29,8 @@ export type Question = {
   readonly odds: Float64Array;
   readonly predictor: Predictor;
   readonly access: Access;
+  /** Tests that the figures answer; nobody is asked for them. */
+  readonly computed: readonly TestReading[];
 };
 
 export type NextTests = {
@@ -60,9 +62,9 @@ const byWorth = byThenId<NextTest>(
   ({ test }) => test.id,
 );
 
-const isOpen = ({ s, belief }: Question, test: DiagnosisTest): boolean =>
+const isOpen = ({ s, belief, computed }: Question, test: DiagnosisTest): boolean =>
   test.kinds.includes(s.kind) &&
-  !s.readings.some((reading) => reading.test.id === test.id) &&
+  ![...s.readings, ...computed].some((reading) => reading.test.id === test.id) &&
   shareFitting(s.family, test.fits, belief) >= leastFit;
 
 /** Odds of each outcome under each hypothesis. */

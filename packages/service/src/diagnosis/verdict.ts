@@ -6,35 +6,41 @@ import { type ActionGroup, type NextTest, noneOfThese } from './diagnosis.ts';
 /** From these odds on, acting is cheaper than knowing more; ours. */
 const actFrom = 0.8;
 
+/** Faults less likely than this are not counted beside the leading one; ours. */
+const leastCounted = 0.01;
+
 export type Found = {
   readonly groups: readonly ActionGroup[];
   readonly next: readonly NextTest[];
   /** Something was told, seen or measured. */
   readonly heard: boolean;
+  readonly oddsOf: (fault: string) => number;
 };
 
-export type Verdict = { readonly act?: ActionGroup; readonly decided: boolean; readonly says: Message };
+/** `chosen` is the fault that the technician decided on. */
+export type Verdict = { readonly act?: ActionGroup; readonly chosen?: string; readonly says: Message };
 
 /**
  * Whether to act, and the sentence that says so: what the technician decided stands first; then a group clear
  * enough; then, with no test left that helps, the leading one, named with what it cannot be told from.
  */
-export const verdict = (s: Situation, { groups, next, heard }: Found): Verdict => {
+export const verdict = (s: Situation, found: Found): Verdict => {
+  const { groups, next, heard } = found;
   const chosen = decidedFault(s, groups);
   if (chosen !== undefined)
     return {
       act: chosen.group,
-      decided: true,
+      chosen: chosen.fault,
       says: message('diagnosis.says.decided', { fault: titleOf(s, chosen.fault) }),
     };
   const [lead, second] = groups;
   const [test] = next;
-  if (lead === undefined) return { decided: false, says: message('diagnosis.says.none-fits') };
-  if (!heard) return { decided: false, says: notBegun(test) };
-  if (lead.key === noneOfThese) return { decided: false, says: noneLeads(test) };
-  if (lead.p >= actFrom) return { act: lead, decided: false, says: clear(s, lead) };
-  if (test !== undefined) return { decided: false, says: testNext(s, lead, test) };
-  return { act: lead, decided: false, says: cannotTell(s, lead, second) };
+  if (lead === undefined) return { says: message('diagnosis.says.none-fits') };
+  if (!heard) return { says: notBegun(test) };
+  if (lead.key === noneOfThese) return { says: noneLeads(test) };
+  if (lead.p >= actFrom) return { act: lead, says: clear(s, lead, found) };
+  if (test !== undefined) return { says: testNext(s, lead, test, found) };
+  return { act: lead, says: cannotTell(s, lead, second, found) };
 };
 
 /** The last fault the technician decided on, if the family knows it. */
@@ -56,23 +62,28 @@ const noneLeads = (test: NextTest | undefined): Message =>
     ? message('diagnosis.says.none-fits')
     : message('diagnosis.says.none-leads', { test: test.test.ask });
 
-const clear = (s: Situation, lead: ActionGroup): Message => {
+const clear = (s: Situation, lead: ActionGroup, found: Found): Message => {
   const [first, other] = lead.named;
-  const values = { fault: titleOf(s, first), odds: stated(lead.p) };
-  return other === undefined
-    ? message('diagnosis.says.act', values)
-    : message('diagnosis.says.act-alike', { ...values, other: titleOf(s, other) });
+  const odds = stated(lead.p);
+  return other === undefined || lead.named.length > 2
+    ? message('diagnosis.says.act', { fault: leadTitle(s, lead, found), odds })
+    : message('diagnosis.says.act-alike', { fault: titleOf(s, first), other: titleOf(s, other), odds });
 };
 
-const testNext = (s: Situation, lead: ActionGroup, { test }: NextTest): Message =>
+const testNext = (s: Situation, lead: ActionGroup, { test }: NextTest, found: Found): Message =>
   message('diagnosis.says.test', {
-    fault: titleOf(s, lead.faults[0]),
+    fault: leadTitle(s, lead, found),
     odds: stated(lead.p),
     test: test.ask,
   });
 
-const cannotTell = (s: Situation, lead: ActionGroup, second: ActionGroup | undefined): Message => {
-  const first = titleOf(s, lead.faults[0]);
+const cannotTell = (
+  s: Situation,
+  lead: ActionGroup,
+  second: ActionGroup | undefined,
+  found: Found,
+): Message => {
+  const first = leadTitle(s, lead, found);
   const odds = stated(lead.p);
   return second === undefined
     ? message('diagnosis.says.act', { fault: first, odds })
@@ -83,6 +94,15 @@ const titleOf = ({ family }: Situation, fault: string | undefined): Text | Messa
   fault === undefined || fault === noneOfThese
     ? message('diagnosis.none-of-these')
     : (family.faults.find(({ id }) => id === fault)?.title ?? fault);
+
+/** Odds are said of a repair: where its likeliest fault does not hold them alone, the others are counted. */
+const leadTitle = (s: Situation, lead: ActionGroup, { oddsOf }: Found): Text | Message => {
+  const [first, ...others] = lead.faults;
+  const fault = titleOf(s, first);
+  const alone = first !== undefined && stated(oddsOf(first)).si === stated(lead.p).si;
+  const count = others.filter((other) => oddsOf(other) >= leastCounted).length;
+  return alone || count === 0 ? fault : message('diagnosis.with-others', { fault, count });
+};
 
 /** Odds that rest on stated odds are said to the nearest 5 %, never as certain and never as impossible. */
 const stated = (p: number) => quantity('share', Math.min(0.95, Math.max(0.05, Math.round(p * 20) / 20)));

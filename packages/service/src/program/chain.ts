@@ -153,6 +153,11 @@ export const putBrineStep = (ledger: Ledger, at: string, step: FigureId): void =
   const as = draws <= length ? inputs.draw : step;
   ledger.choose(`${at}.draw.really`, quantity('time', Math.min(length, draws)), 'shorter', inputs, { as });
   ledger.derive(
+    stepVolume,
+    { stepFlow: 'situation.rate.draw', stepTime: `${at}.draw.really` },
+    { stepVolume: `${at}.brine.drawn` },
+  );
+  ledger.derive(
     rinseLeft,
     { brineStepTime: step, drawTime: `${at}.draw.time` },
     { slowRinseTime: `${at}.slow-rinse.left` },

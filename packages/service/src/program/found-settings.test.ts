@@ -79,22 +79,37 @@ describe('what is done once', () => {
   const once = (document: Parameters<typeof programmed>[0]) =>
     programmed(document).advice.once.map(({ key }) => key);
 
+  const fast = { measured: { ...measured, refill: '1.5 gpm' } };
+  const holds: ('backwash' | 'brine' | 'fast-rinse' | 'refill')[] = [
+    'backwash',
+    'brine',
+    'fast-rinse',
+    'refill',
+  ];
+  const controller = { holds, starts: ['metered' as const] };
+
   it('adds water to a tank that the old refill left too weak', () => {
     expect(once(laundry({ settings: { found } }))).toContain('program.once.add-water');
   });
 
-  it('draws a long time where the old refill left too much brine', () => {
-    const fast = { measured: { ...measured, refill: '1.5 gpm' } };
-    expect(once(laundry({ settings: { found: { ...found, refill: '16 min' } } }, fast))).toContain(
-      'program.once.much-brine',
-    );
+  it('draws a long time where the old refill left too much brine and the controller holds it, else pumps it out', () => {
+    const document = laundry({ settings: { found: { ...found, refill: '16 min' } } }, fast);
+    expect(once(document)).toEqual(['program.once.pump-out']);
+    const long = { ...fast, controller: { ...controller, times: '1 min to 199 min by 1 min' } };
+    const held = laundry({ settings: { found: { ...found, refill: '16 min' } } }, long);
+    expect(once(held)).toEqual(['program.once.much-brine-brine']);
   });
 
-  it('restores an exhausted bed with one heavy dose, told in salt and minutes', () => {
-    const { advice } = programmed(laundry({}, { bedNow: 'exhausted' }));
-    const heavy = advice.once.find(({ key }) => key === 'program.once.exhausted');
+  it('regenerates an exhausted bed twice, or once heavily where the controller holds that step', () => {
+    const exhausted = (unit: object) => programmed(laundry({}, { bedNow: 'exhausted', ...unit })).advice.once;
+    expect(exhausted({}).map(({ key }) => key)[0]).toBe('program.once.exhausted-twice');
+    const long = { controller: { ...controller, times: '1 min to 199 min by 1 min' } };
+    const heavy = exhausted(long).find(({ key }) => key === 'program.once.exhausted-heavy-brine');
     // 15 lb/ft³ × 3 ft³ = 45 lb.
     expect(heavy?.values?.salt).toMatchObject({ kind: 'mass', si: expect.closeTo(45 * 0.45359237, 6) });
-    expect(once(laundry())).not.toContain('program.once.exhausted');
+  });
+
+  it('asks nothing once where brine and bed are as they should be', () => {
+    expect(once(laundry())).toEqual([]);
   });
 });

@@ -7,7 +7,7 @@ export type Neighbour = {
   /** Seconds. */
   readonly time: number;
   readonly does: readonly {
-    readonly what: 'salt' | 'rinse' | 'capacity' | 'lift' | 'water';
+    readonly what: 'salt' | 'rinse' | 'capacity' | 'water';
     readonly figure: FigureId;
   }[];
 };
@@ -51,8 +51,15 @@ export type YearlyDifference = {
 
 export type ProgramAdvice = {
   readonly settings: readonly TimedSetting[];
-  readonly volume?: { readonly set: FigureId; readonly found?: FigureId };
-  readonly days?: { readonly set: FigureId; readonly limit: FigureId };
+  readonly volume?: { readonly set: FigureId; readonly found?: FigureId; readonly changed: boolean };
+  /** What is keyed in: a clock's interval, or a meter's calendar override; and what the volume is expected to last. */
+  readonly days?: {
+    readonly set: FigureId;
+    readonly limit: FigureId;
+    readonly expected?: FigureId;
+    readonly found?: FigureId;
+    readonly changed: boolean;
+  };
   readonly window?: BackwashWindow;
   readonly doses: readonly {
     readonly dose: FigureId;

@@ -3,9 +3,12 @@ import { type Ledger, openLedger } from '../derivation/ledger.ts';
 import type { Situation } from '../situation/situation.ts';
 import { blocked, done, type Gap, type Stage } from '../stage/stage.ts';
 import { putFilterProgram } from './filter-program.ts';
-import { controlInstead, drainInstead, foundNotes, onceNotes, siteNotes } from './findings.ts';
+import { foundNotes } from './found-notes.ts';
+import { controlInstead, drainInstead } from './instead.ts';
 import { putLeak } from './leak.ts';
+import { onceNotes } from './once.ts';
 import type { ProgramAdvice } from './program-advice.ts';
+import { siteNotes } from './site-notes.ts';
 import { decidedDose, putAdvised, putDose, putDoses, putFound, putInterval } from './softener-program.ts';
 import { putBrine, putHardness, putRules, putSalt } from './softener-rules.ts';
 import { backwashWindow } from './window.ts';
@@ -42,6 +45,7 @@ const softener = (s: Situation, ledger: Ledger): Advised => {
   const doses = putDoses(ledger);
   const timed = putAdvised(s, ledger);
   const interval = putInterval(s, ledger);
+  const leak = putLeak(ledger);
   const { year, gaps, notes } = putYear(s, ledger);
   const lift = liftOf(s, ledger);
   return {
@@ -54,6 +58,7 @@ const softener = (s: Situation, ledger: Ledger): Advised => {
       year,
       once: onceNotes(s, ledger),
       notes: [
+        ...leak,
         ...foundNotes(ledger),
         ...controlInstead(s, ledger),
         ...notes,
@@ -69,6 +74,8 @@ const softener = (s: Situation, ledger: Ledger): Advised => {
 
 const filter = (s: Situation, ledger: Ledger): Advised => {
   const timed = putFilterProgram(s, ledger);
+  const leak = putLeak(ledger);
+  const { year, gaps } = putYear(s, ledger);
   const lift = liftOf(s, ledger);
   return {
     value: {
@@ -76,16 +83,18 @@ const filter = (s: Situation, ledger: Ledger): Advised => {
       ...(timed.days === undefined ? {} : { days: timed.days }),
       ...(lift.window === undefined ? {} : { window: lift.window }),
       doses: [],
-      year: [],
+      year,
       once: [],
-      notes: [...putLeak(ledger), ...timed.notes, ...windowNotes(s, ledger, lift)],
+      notes: [...leak, ...timed.notes, ...windowNotes(s, ledger, lift)],
     },
-    gaps: [],
+    gaps,
   };
 };
 
 const liftOf = (s: Situation, ledger: Ledger): Lifted =>
-  s.medium === undefined ? { notes: [] } : backwashWindow(ledger, s.medium, s.family.controls.drain);
+  s.medium === undefined
+    ? { notes: [] }
+    : backwashWindow(ledger, s.medium, s.family.controls.drain, s.subject.pail !== undefined);
 
 type Lifted = ReturnType<typeof backwashWindow>;
 

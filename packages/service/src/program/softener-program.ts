@@ -146,7 +146,11 @@ const putVolume = (s: Situation, ledger: Ledger): ProgramAdvice['volume'] => {
   });
   const found = s.found.volume;
   if (found !== undefined) ledger.given('program.found.volume', { value: found, how: 'read' });
-  return { set: 'program.set.volume', ...(found === undefined ? {} : { found: 'program.found.volume' }) };
+  return {
+    set: 'program.set.volume',
+    ...(found === undefined ? {} : { found: 'program.found.volume' }),
+    changed: found !== undefined && Math.abs(found.si - rounded) > 1e-6,
+  };
 };
 
 /** Longest interval in days: by the calendar, shorter with iron. */
@@ -169,19 +173,37 @@ const putDays = (s: Situation, ledger: Ledger): ProgramAdvice['days'] => {
     quantity('time', calendarLimit(ledger) * secondsPerDay),
     'common-practice',
   );
-  const exact = ledger.need('program.days.exact');
-  const limit = ledger.need('program.days.limit');
+  const exact = 'program.days.exact';
+  const limit = 'program.days.limit';
+  const shorter = Math.min(ledger.need(exact), ledger.need(limit));
+  const as = ledger.need(exact) <= ledger.need(limit) ? exact : limit;
+  ledger.choose('program.interval', quantity('time', shorter), 'calendar', { exact, limit }, { as });
   const clocked = !meters(s);
-  const held = clocked ? wholeDays(s, Math.min(exact, limit)) : Math.min(exact, limit);
-  ledger.choose('program.set.days', quantity('time', held), clocked ? 'whole-days' : 'calendar', {
-    exact: 'program.days.exact',
-    limit: 'program.days.limit',
-  });
-  return { set: 'program.set.days', limit: 'program.days.limit' };
+  ledger.choose(
+    'program.set.days',
+    quantity('time', wholeDays(s, clocked ? shorter : ledger.need(limit))),
+    clocked ? 'whole-days' : 'override',
+    { exact, limit },
+  );
+  return daysAdvice(s, ledger, exact);
 };
 
-/** Days that a clock can hold, downward; never less than its shortest. */
-const wholeDays = (s: Situation, time: number): number => {
+/** What is keyed in, what is expected, and what stood there. */
+const daysAdvice = (s: Situation, ledger: Ledger, expected: FigureId): NonNullable<ProgramAdvice['days']> => {
+  const found = s.found.days;
+  if (found !== undefined)
+    ledger.given('program.found.days-set', { value: quantity('time', found * secondsPerDay), how: 'read' });
+  return {
+    set: 'program.set.days',
+    limit: 'program.days.limit',
+    expected,
+    ...(found === undefined ? {} : { found: 'program.found.days-set' }),
+    changed: found !== undefined && Math.abs(found * secondsPerDay - ledger.need('program.set.days')) > 1,
+  };
+};
+
+/** Days that a controller can hold, downward; never less than its shortest. */
+export const wholeDays = (s: Situation, time: number): number => {
   const { min, max, by } = s.controller?.days ?? { min: 1, max: Number.POSITIVE_INFINITY, by: 1 };
   return Math.max(min, Math.min(max, downTo(time / secondsPerDay, by, min))) * secondsPerDay;
 };
@@ -212,6 +234,7 @@ const doseRow = (ledger: Ledger, at: string, dose: FigureId): DoseRow => {
 
 /** How long the found settings run between regenerations: as metered, or by the calendar. */
 export const putFoundInterval = (s: Situation, ledger: Ledger): FigureId | undefined => {
+  if (s.kind === 'filter') return ledger.has('program.found.days') ? 'program.found.days' : undefined;
   if (!ledger.has('program.average-use')) return undefined;
   if (s.found.volume !== undefined) {
     ledger.given('program.found.volume', { value: s.found.volume, how: 'read' });

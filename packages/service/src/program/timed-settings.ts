@@ -26,7 +26,7 @@ const exactOf: Readonly<Record<TimedStep, FigureId>> = {
   refill: 'program.refill.time',
 };
 
-/** Rinses and draws are never cut short; refill and backwash go to the nearest time. */
+/** Rinses and draws are never cut short, nor anything of a filter; refill and backwash go to the nearest time. */
 const roundingOf: Readonly<
   Record<TimedStep, { rule: string; round: (exact: number, n: Neighbours) => number }>
 > = {
@@ -76,7 +76,7 @@ const setting = (
   exact: number,
   neighbours: Neighbours,
 ): TimedSetting => {
-  const { rule, round } = roundingOf[step];
+  const { rule, round } = s.kind === 'filter' ? roundingOf['fast-rinse'] : roundingOf[step];
   const set = round(exact, neighbours);
   ledger.choose(`program.set.${step}`, quantity('time', set), rule, { exact: exactOf[step] });
   const found = s.found[step];

@@ -9,12 +9,13 @@ import type { BackwashWindow } from './program-advice.ts';
 
 /**
  * The window of backwash flows: the coldest water must not lift the bed past its free height, the warmest must still
- * lift it enough, supply and drain must carry it.
+ * lift it enough, supply and drain must carry it. Once a pail was held under the drain, it says more than a second method.
  */
 export const backwashWindow = (
   ledger: Ledger,
   medium: Medium,
   controls: readonly Control[],
+  heldPail: boolean,
 ): { readonly window?: BackwashWindow; readonly notes: readonly Message[] } => {
   putLift(ledger, medium);
   putLiftAtRate(ledger, medium);
@@ -22,7 +23,7 @@ export const backwashWindow = (
   if (!ledger.has('program.window.floor') || !ledger.has('program.window.ceiling') || ceiling === undefined)
     return { notes: [] };
   const window = judgeWindow(ledger, ceiling, controls, putLiftAtCeiling(ledger, medium));
-  return { window, notes: spreadNote(ledger) };
+  return { window, notes: heldPail ? [] : spreadNote(ledger) };
 };
 
 /** The ceiling, lowered to what supply and drain carry; the id of the figure that limits. */

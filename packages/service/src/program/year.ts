@@ -1,4 +1,11 @@
-import { costDifference, runningCost, yearlyDifference, yearlyUse } from '@brinewright/physics';
+import {
+  brineStepTime,
+  costDifference,
+  runningCost,
+  waterWithLeak,
+  yearlyDifference,
+  yearlyUse,
+} from '@brinewright/physics';
 import { quantity } from '@brinewright/units';
 import { type Message, message } from '@brinewright/words';
 import type { FigureId } from '../derivation/figure.ts';
@@ -17,10 +24,12 @@ export type Year = {
 
 /** What found and advised settings use and cost in a year, as far as demand and prices are known. */
 export const putYear = (s: Situation, ledger: Ledger): Year => {
-  putUse(ledger, 'program.as-set', 'program.set.days');
+  putUse(ledger, 'program.as-set', 'program.interval');
   const found = putFoundInterval(s, ledger);
-  if (found !== undefined) putFoundWater(s, ledger);
-  if (found !== undefined) putUse(ledger, 'program.found', found);
+  if (found !== undefined) {
+    if (s.kind === 'softener') putFoundWater(s, ledger);
+    putUse(ledger, 'program.found', found);
+  }
   const compared = ledger.derive(
     yearlyDifference,
     {
@@ -31,10 +40,15 @@ export const putYear = (s: Situation, ledger: Ledger): Year => {
     },
     { saltDifference: 'program.year.salt', waterDifference: 'program.year.water' },
   );
-  const year: YearlyDifference[] = compared ? [row('salt', 'salt-year'), row('water', 'water-year')] : [];
+  const salt = s.kind === 'softener' ? [row('salt', 'salt-year')] : [];
+  const year: YearlyDifference[] = compared ? [...salt, row('water', 'water-year')] : [];
   const priced = putCosts(ledger, compared);
   if (priced) year.push(row('money', 'cost-year'));
-  return { year, gaps: compared && !priced ? [priceGap(s)] : [], notes: hardEarly(ledger) };
+  return {
+    year,
+    gaps: compared && !priced ? [priceGap(s)] : [],
+    notes: s.kind === 'softener' ? hardEarly(ledger) : [],
+  };
 };
 
 const row = (what: YearlyDifference['what'], name: string): YearlyDifference => ({
@@ -44,11 +58,20 @@ const row = (what: YearlyDifference['what'], name: string): YearlyDifference => 
   difference: `program.year.${what === 'money' ? 'cost' : what}`,
 });
 
+/** Salt and water of a year; a leak found in service runs on top of the found regenerations. */
 const putUse = (ledger: Ledger, at: string, interval: FigureId): void => {
+  const leaks = at === 'program.found' && ledger.has('program.leak.year');
+  const regenerations = leaks ? `${at}.regeneration-year` : `${at}.water-year`;
   ledger.derive(
     yearlyUse,
     { saltMass: `${at}.salt`, regenerationWater: `${at}.water`, serviceTime: interval },
-    { saltPerYear: `${at}.salt-year`, waterPerYear: `${at}.water-year` },
+    { saltPerYear: `${at}.salt-year`, waterPerYear: regenerations },
+  );
+  if (!leaks) return;
+  ledger.derive(
+    waterWithLeak,
+    { regenerationPerYear: regenerations, leakPerYear: 'program.leak.year' },
+    { waterPerYear: `${at}.water-year` },
   );
 };
 
@@ -59,7 +82,9 @@ const putFoundWater = (s: Situation, ledger: Ledger): void => {
     const read = s.found[step];
     if (read !== undefined) ledger.given(id, { value: read, how: 'read' });
     else if (ledger.has(`program.set.${step}`))
-      ledger.assume(id, quantity('time', ledger.need(`program.set.${step}`)), 'ours');
+      ledger.choose(id, quantity('time', ledger.need(`program.set.${step}`)), 'as-advised', {
+        advised: `program.set.${step}`,
+      });
     return id;
   };
   const brine = foundBrineStep(s, ledger);
@@ -77,10 +102,18 @@ const foundBrineStep = (s: Situation, ledger: Ledger): FigureId | undefined => {
   const slow = s.found['slow-rinse'];
   const id = 'program.found.brine';
   if (brine !== undefined) ledger.given(id, { value: brine, how: 'read' });
-  else if (draw !== undefined && slow !== undefined)
-    ledger.given(id, { value: quantity('time', draw.si + slow.si), how: 'read' });
-  else if (ledger.has('program.brine.time'))
-    ledger.assume(id, quantity('time', ledger.need('program.brine.time')), 'ours');
+  else if (draw !== undefined && slow !== undefined) {
+    ledger.given('program.found.draw', { value: draw, how: 'read' });
+    ledger.given('program.found.slow-rinse', { value: slow, how: 'read' });
+    ledger.derive(
+      brineStepTime,
+      { drawTime: 'program.found.draw', slowRinseTime: 'program.found.slow-rinse' },
+      { brineStepTime: id },
+    );
+  } else if (ledger.has('program.brine.time'))
+    ledger.choose(id, quantity('time', ledger.need('program.brine.time')), 'as-advised', {
+      advised: 'program.brine.time',
+    });
   return ledger.has(id) ? id : undefined;
 };
 

@@ -23,6 +23,7 @@ export type CheckDefinition = {
 
 const both: readonly ConditionerKind[] = ['softener', 'filter'];
 const softener: readonly ConditionerKind[] = ['softener'];
+const filter: readonly ConditionerKind[] = ['filter'];
 
 const seen = (
   id: string,
@@ -58,7 +59,7 @@ export const checkDefinitions: readonly CheckDefinition[] = [
     standsOn: 'measured',
     read: 'flow',
     u: fromUnit(0.1, 'gpm', 'flow'),
-    predicted: 'situation.rate.backwash',
+    predicted: 'proof.backwash-flow.predicted',
   },
   {
     id: 'brine-draw',
@@ -68,7 +69,7 @@ export const checkDefinitions: readonly CheckDefinition[] = [
     standsOn: 'measured',
     read: 'flow',
     u: fromUnit(0.016, 'gpm', 'flow'),
-    predicted: 'situation.rate.draw',
+    predicted: 'proof.brine-draw.predicted',
   },
   {
     id: 'refill-water',
@@ -79,6 +80,24 @@ export const checkDefinitions: readonly CheckDefinition[] = [
     read: 'volume',
     u: fromUnit(0.1, 'gal', 'volume'),
     predicted: 'program.as-set.refill.water',
+  },
+  {
+    id: 'iron-at-the-outlet',
+    title: 'proof.check.iron-at-the-outlet',
+    when: 'now',
+    kinds: filter,
+    standsOn: 'common-practice',
+    read: 'concentration',
+    u: fromUnit(0.05, 'mg/L', 'concentration'),
+  },
+  {
+    id: 'pressure-loss',
+    title: 'proof.check.pressure-loss',
+    when: 'now',
+    kinds: filter,
+    standsOn: 'common-practice',
+    read: 'pressure',
+    u: fromUnit(1, 'psi', 'pressure'),
   },
   {
     id: 'air-gap',

@@ -23,7 +23,7 @@ const proved = (proofs: Proofs, change: Parameters<typeof laundry>[1] = {}) => {
 describe('a check of the proof', () => {
   it('is open until it is read, with its limits and what is predicted', () => {
     const { check, figures } = proved([]);
-    expect(check('brine-draw')).toMatchObject({ verdict: 'open', predicted: 'situation.rate.draw' });
+    expect(check('brine-draw')).toMatchObject({ verdict: 'open', predicted: 'proof.brine-draw.predicted' });
     // 0.45 gpm ± 12 %: 0.396 to 0.504 gpm; 1 gpm is 6.30902e-5 m³/s.
     expect(figures['proof.brine-draw.lower']?.quantity.si).toBeCloseTo(0.396 * 6.30902e-5, 9);
     expect(figures['proof.brine-draw.upper']?.quantity.si).toBeCloseTo(0.504 * 6.30902e-5, 9);

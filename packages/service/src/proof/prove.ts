@@ -23,7 +23,7 @@ import { readProof } from './read-proof.ts';
  */
 export const prove = (s: Situation, advice: ProgramAdvice | undefined, figures: Figures): Stage<Proof> => {
   const ledger = openLedger(figures);
-  putLimits(ledger, advice);
+  putLimits(s, ledger, advice);
   const issues: Issue[] = [];
   const checks = checkDefinitions
     .filter(({ kinds }) => kinds.includes(s.kind))
@@ -40,16 +40,17 @@ const mostRepeats = 10;
 /** Where the definition gives none: common practice of the trade. */
 const tolerances = { backwash: 0.1, draw: 0.12, refill: 0.05 } as const;
 
-const putLimits = (ledger: Ledger, advice: ProgramAdvice | undefined): void => {
+const putLimits = (s: Situation, ledger: Ledger, advice: ProgramAdvice | undefined): void => {
   const softest = fromUnit(1, 'gpg', 'hardness');
   for (const id of ['outlet-hardness', 'outlet-hardness-after', 'hardness-at-the-end'])
     ledger.assume(`proof.${id}.upper`, softest, 'common-practice');
   ledger.assume('proof.drain-in-service.upper', fromUnit(0.03, 'gpm', 'flow'), 'common-practice');
   putBackwashLimits(ledger, advice);
   ledger.assume('proof.tolerance.draw', quantity('share', tolerances.draw), 'common-practice');
+  putSame(ledger, 'proof.brine-draw.predicted', ['situation.rate.draw']);
   ledger.derive(
     flowLimits,
-    { expectedFlow: 'situation.rate.draw', tolerance: 'proof.tolerance.draw' },
+    { expectedFlow: 'proof.brine-draw.predicted', tolerance: 'proof.tolerance.draw' },
     { lowerFlow: 'proof.brine-draw.lower', upperFlow: 'proof.brine-draw.upper' },
   );
   ledger.assume('proof.tolerance.refill', quantity('share', tolerances.refill), 'common-practice');
@@ -58,12 +59,34 @@ const putLimits = (ledger: Ledger, advice: ProgramAdvice | undefined): void => {
     { expectedVolume: 'program.as-set.refill.water', tolerance: 'proof.tolerance.refill' },
     { lowerVolume: 'proof.refill-water.lower', upperVolume: 'proof.refill-water.upper' },
   );
+  putTask(s, ledger);
   ledger.derive(airGapNeeded, { pipeDiameter: 'situation.drain.pipe' }, { airGap: 'proof.air-gap.lower' });
+};
+
+/** The first of these that is known. */
+const putSame = (ledger: Ledger, id: string, candidates: readonly string[]): void => {
+  const from = candidates.find(ledger.has);
+  if (from !== undefined)
+    ledger.choose(id, quantity('flow', ledger.need(from)), 'same', { from }, { as: from });
+};
+
+/** What a filter is there for: iron where the raw water has it, and a bed that water passes through. */
+const putTask = (s: Situation, ledger: Ledger): void => {
+  if (s.kind !== 'filter') return;
+  const most = fromUnit(0.3, 'mg/L', 'concentration');
+  if ((ledger.value('situation.water.iron') ?? 0) > most.si)
+    ledger.assume('proof.iron-at-the-outlet.upper', most, 'common-practice');
+  ledger.assume('proof.pressure-loss.upper', fromUnit(15, 'psi', 'pressure'), 'common-practice');
 };
 
 /** Inside the window where there is one, else about the control's own rate. */
 const putBackwashLimits = (ledger: Ledger, advice: ProgramAdvice | undefined): void => {
   const window = advice?.window;
+  const wanted = window?.state === 'open' && window.fits !== 'inside' ? window.choice : undefined;
+  putSame(ledger, 'proof.backwash-flow.predicted', [
+    `program.instead.${wanted ?? ''}.rate`,
+    'situation.rate.backwash',
+  ]);
   if (window?.state === 'open') {
     const { floor, ceiling } = window;
     ledger.choose(
@@ -137,9 +160,9 @@ const whatDecides = ({ quantity: { kind }, u = 0 }: Figure, needed: number | und
   const repeats = needed === undefined ? undefined : repeatsToDecide({ needed, eachReading: u, common: 0 });
   if (needed === undefined || repeats === undefined) return message('proof.decide.on-the-limit');
   const values = { u: { kind, si: needed } };
-  return repeats > mostRepeats
-    ? message('proof.decide.u', values)
-    : message('proof.decide.repeats', { ...values, repeats });
+  return repeats <= mostRepeats
+    ? message('proof.decide.repeats', { ...values, repeats })
+    : message('proof.decide.u', values);
 };
 
 /** Limits that meet (about a rate of nothing) leave nothing to keep to. */

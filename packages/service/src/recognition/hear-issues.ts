@@ -51,7 +51,10 @@ export const unknownValue = (
   code: 'unknown-feature-value',
   severity: 'warning',
   at: ['conditioners', s.visit.conditioners.findIndex(({ id }) => id === s.subject.id), field, feature],
-  message: message('recognition.unknown-value', { feature, value }),
+  message: message('recognition.unknown-value', {
+    feature: s.family.features.find(({ id }) => id === feature)?.title ?? feature,
+    value,
+  }),
   mend:
     known.length === 0
       ? message('recognition.unknown-value-none')

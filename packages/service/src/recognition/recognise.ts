@@ -1,4 +1,4 @@
-import type { Family, Variant } from '@brinewright/equipment';
+import type { Family } from '@brinewright/equipment';
 import { type Message, message } from '@brinewright/words';
 import type { Situation } from '../situation/situation.ts';
 import { byThenId } from '../stage/rank.ts';
@@ -11,7 +11,7 @@ import { hear } from './hear.ts';
 import { nextTells } from './next-tells.ts';
 import { groupOdds } from './prospect.ts';
 import type { Access, Belief, Recognition, Target } from './recognition.ts';
-import { variantSpace } from './variant-space.ts';
+import { variantSpace, worthReckoning } from './variant-space.ts';
 import { whyRecognised } from './why.ts';
 
 /** Odds this high settle a feature, and decide between groups of variants. */
@@ -48,14 +48,15 @@ export const recognise = (s: Situation, targets: readonly Target[], access: Acce
 const whatRemains = (s: Situation, belief: Belief, groups: DecisionGroups) => {
   const space = variantSpace(s.family);
   const named = groupsOf(s.family, belief, groups);
+  const single = !s.described || space.variants.length === 1;
   return {
-    single: !s.described || space.variants.length === 1,
+    single,
     belief,
     remaining: space.count(belief),
     top: space.top(belief, shownVariants),
     features: featuresOf(s.family, belief),
     groups: named,
-    decided: named.length <= 1 || (named[0]?.p ?? 0) >= settledAt,
+    decided: single || (named[0]?.p ?? 0) >= settledAt,
   };
 };
 
@@ -67,22 +68,39 @@ const featuresOf = (family: Family, belief: Belief): Recognition['features'] =>
     return { feature: id, odds: each, ...(settled === undefined ? {} : { settled: settled.value }) };
   });
 
-/** Groups that still have a variant in them, the likeliest first. */
+/** Groups that still have a variant in them, or are likely all the same, the likeliest first. */
 const groupsOf = (family: Family, belief: Belief, groups: DecisionGroups): Recognition['groups'] => {
   const space = variantSpace(family);
   const odds = groupOdds(belief.odds, groups);
-  const members = groups.keys.map((): Variant[] => []);
-  for (const v of space.remaining(belief)) members[at(groups.of, v)]?.push(space.variants[v] ?? {});
+  const remaining = space.remaining(belief);
+  const membersOf = (g: number): readonly number[] => {
+    const left = remaining.filter((v) => at(groups.of, v) === g);
+    return left.length === 0 && at(odds, g) >= worthReckoning ? likeliestOf(belief, groups, g) : left;
+  };
   return groups.keys
-    .map((signature, g) => ({ signature, p: at(odds, g), fits: fitsOf(family, members[g] ?? []), g }))
-    .filter(({ g }) => (members[g]?.length ?? 0) > 0)
-    .map(({ signature, p, fits }) => ({ signature, p, fits }))
+    .map((signature, g) => ({ signature, p: at(odds, g), members: membersOf(g) }))
+    .filter(({ members }) => members.length > 0)
+    .map(({ signature, p, members }) => ({
+      signature,
+      p,
+      fits: fitsOf(
+        family,
+        members.map((v) => space.variants[v] ?? {}),
+      ),
+    }))
     .sort(
       byThenId(
         ({ p }) => p,
         ({ signature }) => signature,
       ),
     );
+};
+
+/** Variants of a group of which each alone is unlikely: those that hold a twentieth of it or more. */
+const likeliestOf = ({ odds }: Belief, groups: DecisionGroups, g: number): readonly number[] => {
+  const own = [...groups.of.keys()].filter((v) => at(groups.of, v) === g);
+  const share = worthReckoning * own.reduce((total, v) => total + at(odds, v), 0);
+  return own.filter((v) => at(odds, v) >= share);
 };
 
 const noVariant = (family: Family): Gap => ({

@@ -11,7 +11,10 @@ export type Likelihood = Float64Array | readonly number[];
 export type VariantSpace = {
   readonly variants: readonly Variant[];
   weights(evidence: readonly Likelihood[]): Belief;
-  /** Variants not ruled out: what was seen speaks for them at least a twentieth as well as for the best. */
+  /**
+   * Variants not ruled out: what was seen speaks for them at least a twentieth as well as for the best, or they hold
+   * a twentieth of the odds.
+   */
   remaining(belief: Belief): readonly number[];
   count(belief: Belief): number;
   top(belief: Belief, n: number): readonly { readonly variant: Variant; readonly p: number }[];
@@ -63,6 +66,7 @@ export type Recognition = {
   }[];
   /** Groups of variants that lead to the same parts, tools and settings for the targets. */
   readonly groups: readonly { readonly signature: string; readonly p: number; readonly fits: Fits }[];
+  /** The leading group holds 95 %, or there is nothing to tell apart. */
   readonly decided: boolean;
   readonly next: readonly NextTell[];
   readonly contradiction?: Contradiction;

@@ -1,10 +1,13 @@
 import { type Family, type Variant, variantsOf } from '@brinewright/equipment';
 import { byThenId } from '../stage/rank.ts';
-import { at, posterior } from './bayes.ts';
+import { at, posterior, sum } from './bayes.ts';
 import type { Belief, VariantSpace } from './recognition.ts';
 
-/** A variant counts as ruled out when what was seen speaks twenty times better for another. */
+/** A variant counts as ruled out when what was seen speaks twenty times better for another … */
 const ruledOut = 1 / 20;
+
+/** … and it is less likely than this all the same. */
+export const worthReckoning = 0.05;
 
 const spaces = new WeakMap<Family, VariantSpace>();
 
@@ -44,12 +47,13 @@ const enumerated = (family: Family): VariantSpace => {
 const variantId = (family: Family, variant: Variant): string =>
   family.features.map(({ id }) => variant[id]).join(',');
 
-/** Variants that what was seen leaves, however rare they were before. */
+/** Variants that what was seen leaves, however rare they were before, and those that are likely all the same. */
 const supported = (prior: Float64Array, { odds }: Belief): readonly number[] => {
+  const likely = worthReckoning * sum(odds);
   const support = prior.map((p, v) => (p > 0 ? at(odds, v) / p : 0));
   const best = support.reduce((a, b) => Math.max(a, b), 0);
   const least = ruledOut * best * (1 - 1e-9);
-  return [...support.keys()].filter((v) => at(support, v) >= least);
+  return [...support.keys()].filter((v) => at(support, v) >= least || at(odds, v) >= likely);
 };
 
 const marginalOf = (

@@ -15,7 +15,7 @@ export const whyRecognised = (s: Situation, targets: readonly Target[], found: F
 };
 
 const disagreeing = (s: Situation, doubt: Doubt, { contradiction }: Found): Message => {
-  const values = { doubt: nameOf(s, doubt), answer: doubt.answer };
+  const values = { doubt: nameOf(s, doubt), answer: answerOf(s, doubt) };
   const [conversion] = contradiction?.conversions ?? [];
   if (conversion === undefined) return message('recognition.why.disagree', values);
   const from = valueTitle(s, conversion.feature, conversion.from);
@@ -28,11 +28,19 @@ const nameOf = ({ family }: Situation, doubt: Doubt): Text =>
     ? (family.tells.find(({ id }) => id === doubt.tell)?.ask ?? doubt.tell)
     : (family.features.find(({ id }) => id === doubt.feature)?.title ?? doubt.feature);
 
+/** What was answered, as it is put to the technician; a measured size as it was written. */
+const answerOf = (s: Situation, doubt: Doubt): Text => {
+  if (doubt.from === 'told') return valueTitle(s, doubt.feature, doubt.answer);
+  const tell = s.family.tells.find(({ id }) => id === doubt.tell);
+  const known = tell?.kind === 'seen' ? tell.answers.find(({ id }) => id === doubt.answer) : undefined;
+  return known?.title ?? doubt.answer;
+};
+
 const valueTitle = ({ family }: Situation, feature: string, value: string): Text =>
   family.features.find(({ id }) => id === feature)?.values.find(({ id }) => id === value)?.title ?? value;
 
 const decidedOn = ({ remaining, groups }: Found): Message => {
-  if (remaining === 1) return message('recognition.why.one-left');
+  if (remaining === 1 && groups.length === 1) return message('recognition.why.one-left');
   return groups.length === 1
     ? message('recognition.why.same-for-all', { count: remaining })
     : message('recognition.why.clear-enough', { count: groups.length - 1 });

@@ -3,6 +3,7 @@ import { type Issue, type Message, message } from '@brinewright/words';
 import type { Target } from '../recognition/recognition.ts';
 import type { Situation } from '../situation/situation.ts';
 import type { Remaining } from './repair.ts';
+import { featureTitle, valueTitle } from './titles.ts';
 
 type Convert = Extract<Target, { kind: 'convert' }>;
 
@@ -61,7 +62,12 @@ export const conversionRefusals = (
   targets
     .filter(isConvert)
     .filter((target) => !remaining.some(({ variant }) => conversionOf(family, variant, target) !== undefined))
-    .map(({ feature, to }) => message('repair.no-conversion', { feature, to }));
+    .map(({ feature, to }) =>
+      message('repair.no-conversion', {
+        feature: featureTitle(family, feature),
+        to: valueTitle(family, feature, to),
+      }),
+    );
 
 /** 'feature:value', spaces allowed; what the family does not have is said, never guessed. */
 export const readConversion = (family: Family, written: string): Convert | undefined => {

@@ -1,8 +1,9 @@
 import { type Family, type Fits, fitsVariant } from '@brinewright/equipment';
-import { message } from '@brinewright/words';
+import { type MessageValue, message, type Text } from '@brinewright/words';
 import type { Target } from '../recognition/recognition.ts';
 import { converted } from './convert.ts';
 import type { Remaining, RepairPlan } from './repair.ts';
+import { fitsTitled } from './titles.ts';
 
 type Wrong = RepairPlan['wrong'][number];
 
@@ -15,6 +16,7 @@ export const wrongInTheHand = (
 ): readonly Wrong[] => [
   ...hand.kit.flatMap((id) =>
     judge(
+      family,
       'part',
       id,
       family.parts.find((part) => part.id === id),
@@ -24,6 +26,7 @@ export const wrongInTheHand = (
   ),
   ...hand.tools.flatMap((id) =>
     judge(
+      family,
       'tool',
       id,
       family.tools.find((tool) => tool.id === id),
@@ -38,14 +41,10 @@ const doubtful = 0.05;
 
 /** Wrong when it fits none of what the valve may be, or will be once converted; a doubt is left to the next tell. */
 const judge = (
+  family: Family,
   is: Wrong['is'],
   id: string,
-  found:
-    | {
-        readonly fits: Fits;
-        readonly title: Wrong['id'] | { readonly en: string; readonly es?: string | undefined };
-      }
-    | undefined,
+  found: { readonly fits: Fits; readonly title: Text } | undefined,
   remaining: Remaining,
   targets: readonly Target[],
 ): readonly Wrong[] => {
@@ -63,11 +62,25 @@ const judge = (
       is,
       says: message(is === 'part' ? 'repair.wrong-part' : 'repair.wrong-tool', {
         title: found.title,
-        fits: describe(found.fits),
-        valve: describe(likelyValues(remaining, Object.keys(found.fits))),
+        ...against(family, found.fits, remaining),
       }),
     },
   ];
+};
+
+/** What it was made for against what the valve is, in the features that part them; in all where only together. */
+const against = (
+  family: Family,
+  fits: Fits,
+  remaining: Remaining,
+): Readonly<Record<'fits' | 'valve', MessageValue>> => {
+  const valve = likelyValues(remaining, Object.keys(fits));
+  const parting = Object.keys(fits).filter(
+    (id) => !(fits[id] ?? []).some((value) => valve[id]?.includes(value)),
+  );
+  const shown = parting.length > 0 ? parting : Object.keys(fits);
+  const only = (all: Fits): Fits => Object.fromEntries(shown.map((id) => [id, all[id] ?? []]));
+  return { fits: fitsTitled(family, only(fits)), valve: fitsTitled(family, only(valve)) };
 };
 
 /** What the valve may be in the features that matter here, without what is too unlikely to say. */
@@ -83,8 +96,3 @@ const likely = (remaining: Remaining, feature: string): readonly string[] => {
   const kept = [...odds].filter(([, p]) => p > doubtful).map(([value]) => value);
   return (kept.length > 0 ? kept : [...odds.keys()]).toSorted();
 };
-
-const describe = (fits: Fits): string =>
-  Object.entries(fits)
-    .map(([feature, values]) => `${feature}: ${values.join('/')}`)
-    .join(', ');

@@ -47,7 +47,7 @@ describe('parts for what was really built', () => {
   it('are the whole stack where one seal is known to be bad', () => {
     const family = tinyFamily();
     const seal = { kind: 'replace', role: 'seal' } as const;
-    const stage = planRepair(situationOf({ family }), undefined, undefined, [seal], undefined);
+    const stage = planRepair(situationOf({ family }), undefined, undefined, [seal], undefined, {});
     if (stage.state === 'blocked') throw new Error('blocked');
     const kitOf = (plan: RepairPlan) => plan.differs.flatMap(({ parts }) => parts).concat(plan.parts);
     const roles = new Set(kitOf(stage.value).map(({ role }) => role));
@@ -133,7 +133,7 @@ describe('a refusal', () => {
     const family = tinyFamily();
     const bare = { ...family, parts: family.parts.filter(({ is }) => is !== 'piston') };
     const piston = { kind: 'replace', role: 'piston' } as const;
-    const stage = planRepair(situationOf({ family: bare }), undefined, undefined, [piston], undefined);
+    const stage = planRepair(situationOf({ family: bare }), undefined, undefined, [piston], undefined, {});
     if (stage.state === 'blocked') throw new Error('blocked');
     expect(stage.value.refused).toMatchObject([{ key: 'repair.no-part', values: { role: 'piston' } }]);
   });

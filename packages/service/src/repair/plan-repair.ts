@@ -1,16 +1,18 @@
 import { quantity } from '@brinewright/units';
 import { type Message, message } from '@brinewright/words';
+import type { Figures } from '../derivation/figure.ts';
 import type { Diagnosis } from '../diagnosis/diagnosis.ts';
-import type { ProgramAdvice } from '../program/program-advice.ts';
+import type { BackwashWindow, ProgramAdvice } from '../program/program-advice.ts';
 import type { Recognition, Target } from '../recognition/recognition.ts';
 import { rolesOf } from '../recognition/roles.ts';
 import { variantSpace } from '../recognition/variant-space.ts';
 import type { Situation } from '../situation/situation.ts';
 import { done, type Gap, type Stage } from '../stage/stage.ts';
 import { conversionChecks, conversionRefusals, unreadConversions } from './convert.ts';
+import { drainAdvice, drainRefusals, drainToFit } from './drain-window.ts';
 import { wrongInTheHand } from './in-the-hand.ts';
 import { billsOf, differingLines, sharedLines } from './lines.ts';
-import { refusals, tooHot } from './refuse.ts';
+import { limitIssues, refusals, tooHot } from './refuse.ts';
 import type { Remaining, RepairPlan, Substitute } from './repair.ts';
 import { faultsToMend } from './targets.ts';
 
@@ -24,10 +26,13 @@ export const planRepair = (
   diagnosis: Diagnosis | undefined,
   targets: readonly Target[],
   advised: ProgramAdvice | undefined,
+  figures: Figures,
 ): Stage<RepairPlan> => {
   const remaining = remainingVariants(s, recognition);
-  const roles = s.described ? rolesOf(targets) : [];
-  const wanted = { targets: s.described ? targets : [], fittings: wantedFittings(s, advised) };
+  const window = advised?.window;
+  const noDrain = drainRefusals(s, targets, window, figures);
+  const roles = rolesToServe(s, targets, noDrain);
+  const wanted = { targets: s.described ? targets : [], fittings: wantedFittings(s, window) };
   const bills = billsOf(s.family, remaining, wanted);
   const plan: RepairPlan = {
     targets,
@@ -36,6 +41,7 @@ export const planRepair = (
     substitutes: substitutes(s, targets),
     refused: [
       ...refusals(s, bills, roles),
+      ...noDrain,
       ...conversionRefusals(s.family, remaining, targets),
       ...tooHot(s, remaining),
     ],
@@ -43,17 +49,30 @@ export const planRepair = (
       kit: s.visit.gate?.kit ?? [],
       tools: s.visit.gate?.tools ?? [],
     }),
-    advice: [...advice(s, diagnosis), ...conversionChecks(s.family, remaining, targets)],
+    advice: [
+      ...advice(s, diagnosis),
+      ...drainAdvice(s, targets, window, figures),
+      ...conversionChecks(s.family, remaining, targets),
+    ],
   };
-  return done(plan, { gaps: gapsOf(s, targets), issues: unreadConversions(s) });
+  return done(plan, {
+    gaps: gapsOf(s, targets),
+    issues: [...unreadConversions(s), ...limitIssues(s, remaining)],
+  });
 };
 
+/** A drain control that nobody makes is refused once, with the window. */
+const rolesToServe = (
+  s: Situation,
+  targets: readonly Target[],
+  noDrain: readonly Message[],
+): readonly string[] =>
+  s.described ? rolesOf(targets).filter((role) => role !== 'drain-control' || noDrain.length === 0) : [];
+
 /** What is to be fitted by id: the drain control that the bed asks for, else whatever the unit has. */
-const wantedFittings = (s: Situation, advised: ProgramAdvice | undefined): readonly string[] => {
-  const { controller, drain, injector, meter, refill } = s.subject.fitted ?? {};
-  const window = advised?.window;
-  const asked = window?.state === 'open' ? window.choice : undefined;
-  return [controller, asked ?? drain, injector, meter, refill].flatMap((id) => id ?? []);
+const wantedFittings = (s: Situation, window: BackwashWindow | undefined): readonly string[] => {
+  const { controller, injector, meter, refill } = s.subject.fitted ?? {};
+  return [controller, drainToFit(s, window), injector, meter, refill].flatMap((id) => id ?? []);
 };
 
 const remainingVariants = (s: Situation, recognition: Recognition | undefined): Remaining => {

@@ -93,17 +93,29 @@ const rateTests = [
 /** A reading this far off the chart tells of a fault to mend, not of a rate to program for: ours. */
 const soundWithin = 0.25;
 
-/** A rate read as a test beats the chart as well, as long as it is the rate of a sound unit. */
-export const putMeasuredRates = (ledger: Ledger): void => {
-  for (const [step, reading] of rateTests) {
+/** A rate read as a test beats the chart as well, as long as it is the rate of a sound unit; else the chart is said. */
+export const putMeasuredRates = (ledger: Ledger): readonly Issue[] =>
+  rateTests.flatMap(([step, reading]): readonly Issue[] => {
     const read = ledger.value(reading);
     const chart = ledger.value(`situation.chart.${step}`);
     const rate = ledger.value(`situation.rate.${step}`);
-    if (read === undefined || read === 0 || (rate !== undefined && rate !== chart)) continue;
-    if (chart !== undefined && Math.abs(read / chart - 1) > soundWithin) continue;
+    if (read === undefined || read === 0 || (rate !== undefined && rate !== chart)) return [];
+    if (chart !== undefined && Math.abs(read / chart - 1) > soundWithin) return [setAside(step, read, chart)];
     ledger.choose(`situation.rate.${step}`, quantity('flow', read), 'as-read', { reading }, { as: reading });
-  }
-};
+    return [];
+  });
+
+const setAside = (step: (typeof rateTests)[number][0], read: number, chart: number): Issue => ({
+  code: 'rate-set-aside',
+  severity: 'note',
+  at: ['readings'],
+  message: message('situation.rate-set-aside', {
+    step: message(`program.step.${step}`),
+    read: quantity('flow', read),
+    chart: quantity('flow', chart),
+  }),
+  mend: message('situation.rate-set-aside-mend'),
+});
 
 /** Rates that nothing tells: neither measured, read, nor in the chart of what is fitted. */
 export const gapsOfRates = (conditioner: Conditioner, ledger: Ledger): readonly Gap[] => {

@@ -171,5 +171,8 @@ const gapsOfBed = (conditioner: Conditioner, ledger: Ledger): readonly Gap[] => 
   if (!ledger.has('situation.bed.free')) {
     gaps.push({ needs: [...at, 'free'], message: message('situation.gap.free'), settles: ['program'] });
   }
+  if (conditioner.kind === 'softener' && mainLayer(conditioner)?.age === undefined) {
+    gaps.push({ needs: [...at, 'age'], message: message('situation.gap.age'), settles: ['program'] });
+  }
   return gaps;
 };

@@ -2,6 +2,7 @@ import {
   analyseIons,
   fromNitrogen,
   hardnessFromIons,
+  hardnessWithStrontium,
   type IonName,
   type IonReport,
   type WaterIons,
@@ -41,14 +42,20 @@ export const putWater = (visit: Visit, ledger: Ledger): readonly Gap[] => {
   }
   putIons(water, ledger);
   putTemperatures(water, ledger);
-  if (ledger.has('situation.hardness')) return [];
-  return [
-    {
+  const gaps: Gap[] = [];
+  if (!ledger.has('situation.hardness'))
+    gaps.push({
       needs: ['water', 'hardness'],
       message: message('situation.gap.hardness'),
       settles: ['program', 'proof'],
-    },
-  ];
+    });
+  if (water.coldest === undefined || water.warmest === undefined)
+    gaps.push({
+      needs: ['water', 'coldest'],
+      message: message('situation.gap.seasons'),
+      settles: ['program'],
+    });
+  return gaps;
 };
 
 const putIons = (water: WaterAnalysis, ledger: Ledger): void => {
@@ -67,11 +74,13 @@ const putIons = (water: WaterAnalysis, ledger: Ledger): void => {
     ledger.given('situation.hardness', water.hardness);
     return;
   }
-  ledger.derive(
-    hardnessFromIons,
-    { calcium: 'situation.water.calcium', magnesium: 'situation.water.magnesium' },
+  const calciumAndMagnesium = { calcium: 'situation.water.calcium', magnesium: 'situation.water.magnesium' };
+  const counted = ledger.derive(
+    hardnessWithStrontium,
+    { ...calciumAndMagnesium, strontium: 'situation.water.strontium' },
     { hardness: 'situation.hardness' },
   );
+  if (!counted) ledger.derive(hardnessFromIons, calciumAndMagnesium, { hardness: 'situation.hardness' });
 };
 
 /** Coldest and warmest decide the backwash; without them a span is assumed and said. */

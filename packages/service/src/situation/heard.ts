@@ -14,8 +14,10 @@ const saidIn = (text: Text | undefined): string => {
 
 /** Words are looked for at their beginning, so that 'salt' hears 'salty' but not 'asphalt'. */
 const hears = (text: string, word: string): boolean => {
-  const start = text.indexOf(word.toLowerCase());
-  return start >= 0 && (start === 0 || !/\p{L}/u.test(text.charAt(start - 1)));
+  const looked = word.toLowerCase();
+  for (let start = text.indexOf(looked); start >= 0; start = text.indexOf(looked, start + 1))
+    if (start === 0 || !/\p{L}/u.test(text.charAt(start - 1))) return true;
+  return false;
 };
 
 const heardIn = (

@@ -42,6 +42,7 @@ describe('a situation', () => {
       'situation.gap.tank',
       'situation.gap.bed',
       'situation.gap.free',
+      'situation.gap.age',
       'situation.gap.demand',
       'situation.gap.rate.backwash',
       'situation.gap.rate.draw',
@@ -52,7 +53,8 @@ describe('a situation', () => {
   });
 
   it('has no gap where everything is known', () => {
-    expect(gapsOf(laundry())).toEqual([]);
+    const media = [{ medium: 'gel-cation', volume: '3 ft3', free: '20 in', age: '2 yr' }];
+    expect(gapsOf(laundry({}, { media }))).toEqual([]);
     expect(codesOf(laundry())).toEqual([]);
   });
 

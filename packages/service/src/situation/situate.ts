@@ -29,7 +29,7 @@ export const situate = (visit: Visit, equipment: Equipment, now: string): Stage<
   const gaps = putFigures(visit, subject, family, equipment, ledger);
   const { readings, issues } = readReadings(visit, family);
   putReadings(readings, ledger);
-  putMeasuredRates(ledger);
+  const setAside = putMeasuredRates(ledger);
   const situation: Situation = {
     visit,
     equipment,
@@ -53,6 +53,7 @@ export const situate = (visit: Visit, equipment: Equipment, now: string): Stage<
     issues: [
       ...judgeWater(visit).issues,
       ...issues,
+      ...setAside,
       ...chartIssues(subject, family, ledger),
       ...unknownIds(visit, subject, family, equipment),
       ...ledger.issues(),

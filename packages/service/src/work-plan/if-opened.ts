@@ -26,6 +26,6 @@ export function* planWithWayIn(
   const targets = [{ kind: 'operation', operation: openByMaker }] as const;
   const opened = yield* planWork(s, recognition, { ...repair, targets }, sequencer);
   if (opened.state === 'blocked') return plan;
-  const { steps, minutes, outageMinutes } = opened.value;
-  return { ...plan, value: { ...plan.value, ifOpened: { steps, minutes, outageMinutes } } };
+  const { steps, minutes, outageMinutes, hazards } = opened.value;
+  return { ...plan, value: { ...plan.value, ifOpened: { steps, minutes, outageMinutes, hazards } } };
 }

@@ -31,8 +31,12 @@ export type Later = Covering & {
   readonly left: readonly StateKey[];
 };
 
+/** With the proof of work that shut no water. */
+type Problem = LaterProblem & { readonly proof: ReadonlySet<string> };
+
 /** Restoring and proving: what belongs to every plan that shut the water, what was asked for, and what brings the unit back to work. */
-export const laterFor = (problem: LaterProblem): Later => {
+export const laterFor = (given: LaterProblem): Later => {
+  const problem: Problem = { ...given, proof: proofOf(given) };
   const { scope } = problem;
   const candidates = [...scope.operations.values()].filter(
     (operation) =>
@@ -48,45 +52,82 @@ export const laterFor = (problem: LaterProblem): Later => {
     const makers = makersFor(found.operations, candidates, problem.state);
     const closing = closingWants(problem, candidates, found.operations);
     const more = [...makers, ...closing.ways].filter((ways) => !isListed(wants, ways));
-    if (more.length === 0) return { ...found, left: closing.left };
+    if (more.length === 0) return { ...found, restsOn: afterAsked(problem, found), left: closing.left };
     wants = [...wants, ...more];
   }
 };
 
-const firstWants = (problem: LaterProblem, candidates: readonly Operation[]): readonly Ways[] => {
-  const belongs = problem.shuts
-    ? withinReach(candidates, problem.given).filter(
-        (operation) => belongsTo(problem, operation) && !isSettled(problem, operation.id),
-      )
-    : [];
+const firstWants = (problem: Problem, candidates: readonly Operation[]): readonly Ways[] => {
+  const belongs = withinReach(candidates, problem.given).filter(
+    (operation) => belongsTo(problem, operation) && !isSettled(problem, operation.id),
+  );
   return [...belongs, ...problem.asked].map(({ id }) => [[id]]);
 };
 
-const belongsTo = (problem: LaterProblem, operation: Operation): boolean =>
-  followsStrip(problem, operation) ||
-  (operation.always && (problem.extent === 'all' || followsOpening(problem, operation)));
+/** Work that shut no water is proved all the same: what belongs to every proof, and what that is read from. */
+const proofOf = ({ scope, shuts, extent, given, asked }: LaterProblem): ReadonlySet<string> => {
+  if (shuts || extent === 'least' || !(asked.length > 0 || isWorkedOn(scope, given))) return new Set();
+  const proofs = [...scope.operations.values()].filter(({ phase, always }) => phase === 'prove' && always);
+  const readFrom = proofs.flatMap(({ after }) => after.flat()).filter((id) => isAlwaysLater(scope, id));
+  return new Set([...proofs.map(({ id }) => id), ...readFrom]);
+};
 
-/** A full stroke after the piston was out: it comes after taking apart and after nothing else. */
+const isAlwaysLater = ({ operations }: Scope, id: string): boolean => {
+  const operation = operations.get(id);
+  return operation?.always === true && isLater(operation);
+};
+
+const isWorkedOn = ({ operations }: Scope, given: ReadonlySet<string>): boolean =>
+  [...given].some((id) => {
+    const operation = operations.get(id);
+    return operation !== undefined && (isStrip(operation) || operation.phase === 'restore');
+  });
+
+/** Between what was asked for and its proof may lie what needs no doing, such as opening water that is on. */
+const afterAsked = (problem: Problem, { operations, restsOn }: Covering): Covering['restsOn'] => {
+  const asked = problem.asked.map(({ id }) => id);
+  return operations.reduce((all, { id }) => {
+    if (!problem.proof.has(id)) return all;
+    const before = allBefore(problem.scope, id);
+    return new Map(all).set(id, new Set([...(all.get(id) ?? []), ...asked.filter((one) => before.has(one))]));
+  }, restsOn);
+};
+
+const allBefore = ({ operations }: Scope, id: string): ReadonlySet<string> => {
+  const before = new Set<string>();
+  const reach = (from: string): void => {
+    for (const next of operations.get(from)?.after.flat() ?? []) {
+      if (before.has(next)) continue;
+      before.add(next);
+      reach(next);
+    }
+  };
+  reach(id);
+  return before;
+};
+
+const belongsTo = (problem: Problem, operation: Operation): boolean =>
+  followsStrip(problem, operation) ||
+  problem.proof.has(operation.id) ||
+  (problem.shuts && operation.always && (problem.extent === 'all' || followsOpening(problem, operation)));
+
+/** A full stroke after the piston was out, brine after its tank was emptied: taking apart or work that is done. */
 const followsStrip = ({ scope, given }: LaterProblem, { after }: Operation): boolean =>
-  after.some(
-    (way) =>
-      way.length > 0 &&
-      way.every((id) => {
-        const before = scope.operations.get(id);
-        return given.has(id) && before !== undefined && isStrip(before);
-      }),
-  );
+  after.some((way) => {
+    const before = way.flatMap((id) => scope.operations.get(id) ?? []).filter(isStrip);
+    return before.length > 0 && before.every(({ id }) => given.has(id));
+  });
 
 /** A look for leaks once the water is on. */
 const followsOpening = ({ scope }: LaterProblem, { after }: Operation): boolean =>
   after.some((way) => way.some((id) => scope.operations.get(id)?.makes.water === 'on'));
 
 /** Done, or so already; without water off, what belongs to water off does not stand in the way. */
-const isSettled = (problem: LaterProblem, id: string): boolean => {
+const isSettled = (problem: Problem, id: string): boolean => {
   const operation = problem.scope.operations.get(id);
   if (operation === undefined || problem.restored.has(id)) return true;
   if (isAlreadySo(operation, problem.state)) return true;
-  return !problem.shuts && operation.always && !problem.asked.includes(operation);
+  return !problem.shuts && operation.always && !problem.asked.includes(operation) && !problem.proof.has(id);
 };
 
 const isAlreadySo = ({ makes }: Operation, state: WorkState): boolean =>

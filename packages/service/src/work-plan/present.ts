@@ -4,6 +4,7 @@ import type { OperationDone } from '../visit/schema.ts';
 import { noteApart } from './apart.ts';
 import { backId, instanceId, isLater, isReversible, opensUp, spokenOf, sweepId } from './operation-kinds.ts';
 import { backStep, type Off, operationStep } from './plan-steps.ts';
+import { mayScald } from './scald.ts';
 import type { Scope } from './scope.ts';
 import { miscount, stackCount } from './stack-count.ts';
 import { atWork, changed, reverse } from './state.ts';
@@ -28,6 +29,8 @@ export type Present = {
 };
 
 export type Draft = {
+  /** Where the unit stands before anything was done. */
+  readonly start: WorkState;
   steps: PlanStep[];
   state: WorkState;
   off: Off[];
@@ -42,9 +45,11 @@ export type Draft = {
 
 /** Reads `visit.done` in its order, then what stands in `visit.apart`. */
 export const presentOf = (s: Situation, scope: Scope, newRoles: ReadonlySet<string> = new Set()): Present => {
+  const start = startState(s, scope);
   const draft: Draft = {
+    start,
     steps: [],
-    state: startState(s, scope),
+    state: start,
     off: [],
     done: new Set(),
     prepared: new Set(),
@@ -66,11 +71,10 @@ export const presentOf = (s: Situation, scope: Scope, newRoles: ReadonlySet<stri
   return draft;
 };
 
-/** Scalding water has to cool first: a hot unit, or water that may come warmer than 40 °C. */
-const startState = (s: Situation, scope: Scope): WorkState => {
-  const hot = scope.classes.some(({ variant }) => variant.water === 'hot');
-  const kelvin = s.figures['situation.temperature.warmest']?.quantity.si ?? 0;
-  return hot || kelvin > 313.15 ? atWork : { ...atWork, temperature: 'cool' };
+/** A cold unit is cool from the start; a hot one is only once it was left to cool. */
+const startState = (s: Situation, { classes }: Scope): WorkState => {
+  const variants = classes.map(({ variant }) => variant);
+  return mayScald(s, variants) ? atWork : { ...atWork, temperature: 'cool' };
 };
 
 const noteSweep = (draft: Draft, id: string): void => {
@@ -120,7 +124,17 @@ const noteForward = (draft: Draft, operation: Operation): void => {
 const move = (draft: Draft, makes: WorkState): void => {
   draft.state = changed(draft.state, makes);
   if (makes.water === 'off') draft.wasShut = true;
-  if (makes.water === 'on') draft.prepared.clear();
+  if (makes.water === 'on') noteWaterBack(draft);
+};
+
+/** What was shut is open, and what was left to cool is as warm as its water again. */
+const noteWaterBack = (draft: Draft): void => {
+  draft.prepared.clear();
+  const { temperature: _, ...state } = draft.state;
+  draft.state = {
+    ...state,
+    ...(draft.start.temperature === undefined ? {} : { temperature: draft.start.temperature }),
+  };
 };
 
 const noteBack = (

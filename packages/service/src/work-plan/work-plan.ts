@@ -81,6 +81,6 @@ export type WorkPlan = {
   readonly state: WorkState;
   readonly leaveSafe: LeaveSafe;
   /** For a make nobody has described: the safe way in and out, should it have to be opened. */
-  readonly ifOpened?: Pick<WorkPlan, 'steps' | 'minutes' | 'outageMinutes'>;
+  readonly ifOpened?: Pick<WorkPlan, 'steps' | 'minutes' | 'outageMinutes' | 'hazards'>;
   readonly says: readonly Message[];
 };

@@ -1,5 +1,7 @@
 export const diagnosisEn = {
   'diagnosis.none-of-these': 'None of these',
+  'diagnosis.with-others':
+    '{fault} (with {count, plural, one {another fault} other {# other faults}} of the same repair)',
   'diagnosis.says.decided': 'Decided on site: {fault}.',
   'diagnosis.says.act': '{fault}: {odds}. Clear enough to act on.',
   'diagnosis.says.act-alike':
@@ -16,6 +18,7 @@ export const diagnosisEn = {
   'diagnosis.ask.last-work': 'Who worked on it last, when, and what was done?',
   'diagnosis.clue.measured': '{test} – {value}, {outcome}',
   'diagnosis.clue.seen': '{test} – {outcome}',
+  'diagnosis.clue.computed': '{clue} (computed from the found settings)',
   'diagnosis.clue.complaint': 'Complaint: {complaint}',
   'diagnosis.clue.change': 'Changed: {change}',
   'diagnosis.clue.serviced-recently': 'Somebody worked on it within two months',

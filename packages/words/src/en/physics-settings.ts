@@ -58,4 +58,16 @@ export const physicsSettingsEn = {
   'formula.potassium-dose': 'dose = counted dose ÷ salt equivalence',
   'symbol.salt-equivalence': 'salt equivalence',
   'symbol.equivalent-dose': 'counted dose',
+  'equation.water-cost': 'Cost of water',
+  'formula.water-cost': 'cost = water × (water price + sewer price)',
+  'equation.water-with-leak': 'Water of a year with the leak',
+  'formula.water-with-leak': 'water = water of regenerations + water that leaks',
+  'equation.filter-water': 'Water of one backwash',
+  'formula.filter-water': 'water = backwash water + rinse water',
+  'symbol.water-cost': 'cost of water',
+  'symbol.regeneration-per-year': 'water of regenerations a year',
+  'symbol.leak-per-year': 'water that leaks in a year',
+  'equation.hardness-with-strontium': 'Hardness from calcium, magnesium and strontium',
+  'formula.hardness-with-strontium':
+    'Equivalents of calcium + equivalents of magnesium + equivalents of strontium',
 } as const satisfies Record<string, string>;

@@ -19,12 +19,6 @@ export const programEn = {
     'As found the salt softens {full} and the unit waits for {asked}: the water is hard before it regenerates.',
   'program.once.add-water':
     'Once: the tank holds brine for {standing} of salt only. Add {more} of water to the brine tank and wait two to four hours before the next regeneration.',
-  'program.once.much-brine':
-    'Once: {brine} of brine stand in the tank, {standing} of salt where {wanted} is wanted. Set the brine step to {step} for the first regeneration so that all of it is drawn and rinsed out, or pump the surplus out first.',
-  'program.once.exhausted-twice':
-    'Once: the bed is exhausted. Regenerate twice in a row, with time between for the brine to become strong.',
-  'program.once.exhausted':
-    'Once: the bed is exhausted and one usual dose does not restore it. Regenerate twice in a row, or once with {salt} of salt (refill {refill}).',
   'program.potassium':
     'Potassium chloride: its brine is weaker when cold, so the refill follows the brine temperature. Its table is from memory; weigh the first fill.',
   'program.sodium': 'Softening adds {sodium} of sodium to the water.',
@@ -81,4 +75,25 @@ export const programEn = {
   'derivation.rule.lower': 'the lower limit of the prediction',
   'derivation.rule.upper': 'the upper limit of the prediction',
   'derivation.rule.reading': 'median of the repeats',
+  'program.leak-cost': '{day} a day run to the drain in service, {year} a year; a day of it costs {cost}.',
+  'program.found-brine-left':
+    '{left} of brine stay behind each time, so the level in the brine tank climbs until it overflows or the float stops it.',
+  'program.once.much-brine-brine':
+    'Once: {brine} of brine stand in the tank, {standing} of salt where {wanted} is wanted. Set the brine step to {step} for the first regeneration so that all of it is drawn and rinsed out, and back afterwards; or pump the surplus out first.',
+  'program.once.much-brine-draw':
+    'Once: {brine} of brine stand in the tank, {standing} of salt where {wanted} is wanted. Set the brine draw to {step} for the first regeneration so that all of it is drawn, and back afterwards; or pump the surplus out first.',
+  'program.once.pump-out':
+    'Once: {brine} of brine stand in the tank, {standing} of salt where {wanted} is wanted, and no step of this controller is long enough to draw and rinse it all. Pump the surplus out before the first regeneration.',
+  'program.once.then-usual':
+    'That heavy draw helps the exhausted bed; regenerate once more with the new settings.',
+  'program.once.exhausted-twice':
+    'Once: the bed is exhausted and one usual dose does not restore it. Regenerate twice in a row, with two to four hours in between for the brine to become strong.',
+  'program.once.exhausted-twice-water':
+    'Once: the bed is exhausted and one usual dose does not restore it. Add {more} of water to the brine tank, wait two to four hours, regenerate; wait again as long after the refill and regenerate once more.',
+  'program.once.exhausted-heavy-brine':
+    'Or once, heavy: add {more} of water so that {salt} of salt dissolve, wait two to four hours, set the brine step to {step} for that regeneration and back afterwards.',
+  'program.once.exhausted-heavy-draw':
+    'Or once, heavy: add {more} of water so that {salt} of salt dissolve, wait two to four hours, set the brine draw to {step} for that regeneration and back afterwards.',
+  'derivation.rule.as-advised': 'nobody read it; taken as advised',
+  'derivation.rule.override': 'the calendar limit, in days that the controller holds',
 } as const satisfies Record<string, string>;

@@ -4,6 +4,8 @@ export const proofEn = {
   'proof.check.backwash-flow': 'Backwash flow',
   'proof.check.brine-draw': 'Brine draw, from a pail',
   'proof.check.refill-water': 'Refill water',
+  'proof.check.iron-at-the-outlet': 'Iron at the outlet',
+  'proof.check.pressure-loss': 'Pressure loss over the filter',
   'proof.check.air-gap': 'Air gap of the drain line',
   'proof.check.no-leaks': 'No leaks at full pressure',
   'proof.check.every-step-run': 'Every step run once',

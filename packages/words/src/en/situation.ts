@@ -25,7 +25,7 @@ export const situationEn = {
   'situation.unknown-id': 'The definitions do not know “{id}”. It is kept and not used.',
   'situation.unknown-id-mend': 'Write one of these: {known}.',
   'situation.unknown-id-none': 'Compare it with the list that “equipment show” prints.',
-  'situation.reading.odd': '{test} {value} is outside what such a unit gives ({min} to {max}).',
+  'situation.reading.odd': '{test}: {value} is outside what such a unit gives ({min} to {max}).',
   'situation.reading.odd-unit': 'Was it {number} {unit}? Write the unit, or read it again.',
   'situation.reading.odd-again': 'Read it again, or write how it was read.',
   'situation.reading.unknown-test':
@@ -36,6 +36,13 @@ export const situationEn = {
   'situation.reading.wild':
     '{what}: {wild, plural, one {# of {repeats} readings lies far from the others and hardly counts.} other {# of {repeats} readings lie far from the others and hardly count.}}',
   'situation.reading.wild-mend': 'Read once more; with few readings the odd one may be the true one.',
+  'situation.rate-set-aside':
+    '{step} was read at {read}, far from the {chart} of what is fitted. It speaks of a fault; the program goes by what is fitted.',
+  'situation.rate-set-aside-mend': 'Read again once the fault is mended.',
+  'situation.gap.age':
+    'Age of the resin is not known; it is taken as new. Each year costs about 5 % of its capacity.',
+  'situation.gap.seasons':
+    'Coldest and warmest water of the year are not known; a narrow span about one reading is taken. They decide the backwash.',
   'situation.water.fine': 'fine',
   'situation.water.odd': 'odd',
   'situation.water.questionable': 'questionable',

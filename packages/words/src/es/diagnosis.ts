@@ -3,6 +3,8 @@ import type { Translation } from '../translation.ts';
 
 export const diagnosisEs = {
   'diagnosis.none-of-these': 'Ninguna de estas',
+  'diagnosis.with-others':
+    '{fault} (con {count, plural, one {otra falla} other {otras # fallas}} de la misma reparación)',
   'diagnosis.says.decided': 'Decidido en el sitio: {fault}.',
   'diagnosis.says.act': '{fault}: {odds}. Bastante claro para actuar.',
   'diagnosis.says.act-alike':
@@ -19,6 +21,7 @@ export const diagnosisEs = {
   'diagnosis.ask.last-work': '¿Quién trabajó en él por última vez, cuándo y qué hizo?',
   'diagnosis.clue.measured': '{test} – {value}, {outcome}',
   'diagnosis.clue.seen': '{test} – {outcome}',
+  'diagnosis.clue.computed': '{clue} (calculado con los ajustes encontrados)',
   'diagnosis.clue.complaint': 'Queja: {complaint}',
   'diagnosis.clue.change': 'Cambió: {change}',
   'diagnosis.clue.serviced-recently': 'Alguien trabajó en él hace menos de dos meses',

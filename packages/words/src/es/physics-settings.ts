@@ -61,4 +61,16 @@ export const physicsSettingsEs = {
   'formula.potassium-dose': 'dosis = dosis contada ÷ equivalencia de la sal',
   'symbol.salt-equivalence': 'equivalencia de la sal',
   'symbol.equivalent-dose': 'dosis contada',
+  'equation.water-cost': 'Costo del agua',
+  'formula.water-cost': 'costo = agua × (precio del agua + drenaje)',
+  'equation.water-with-leak': 'Agua de un año con la fuga',
+  'formula.water-with-leak': 'agua = agua de regeneraciones + agua que se fuga',
+  'equation.filter-water': 'Agua de un retrolavado',
+  'formula.filter-water': 'agua = agua de retrolavado + agua de enjuague',
+  'symbol.water-cost': 'costo del agua',
+  'symbol.regeneration-per-year': 'agua de regeneraciones al año',
+  'symbol.leak-per-year': 'agua que se fuga al año',
+  'equation.hardness-with-strontium': 'Dureza según calcio, magnesio y estroncio',
+  'formula.hardness-with-strontium':
+    'Equivalentes de calcio + equivalentes de magnesio + equivalentes de estroncio',
 } as const satisfies Translation<typeof physicsSettingsEn>;

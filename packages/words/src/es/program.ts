@@ -22,12 +22,6 @@ export const programEs = {
     'Como se encontró, la sal ablanda {full} y el equipo espera hasta {asked}: el agua sale dura antes de regenerar.',
   'program.once.add-water':
     'Una vez: el tanque tiene salmuera para solo {standing} de sal. Agregue {more} de agua al tanque de salmuera y espere de dos a cuatro horas antes de la próxima regeneración.',
-  'program.once.much-brine':
-    'Una vez: hay {brine} de salmuera en el tanque, {standing} de sal donde se quieren {wanted}. Ponga el paso de salmuera en {step} para la primera regeneración, para succionarla y enjuagarla toda, o saque antes el sobrante con bomba.',
-  'program.once.exhausted-twice':
-    'Una vez: el lecho está agotado. Regenere dos veces seguidas, con tiempo entre ambas para que la salmuera tome fuerza.',
-  'program.once.exhausted':
-    'Una vez: el lecho está agotado y una dosis normal no lo recupera. Regenere dos veces seguidas, o una vez con {salt} de sal (llenado {refill}).',
   'program.potassium':
     'Cloruro de potasio: su salmuera es más débil en frío, así que el llenado sigue la temperatura. Su tabla es de memoria; pese la primera carga.',
   'program.sodium': 'El ablandamiento agrega {sodium} de sodio al agua.',
@@ -87,4 +81,25 @@ export const programEs = {
   'derivation.rule.lower': 'el límite inferior de lo previsto',
   'derivation.rule.upper': 'el límite superior de lo previsto',
   'derivation.rule.reading': 'mediana de las repeticiones',
+  'program.leak-cost': '{day} al día se van al drenaje en servicio, {year} al año; un día cuesta {cost}.',
+  'program.found-brine-left':
+    '{left} de salmuera quedan cada vez, así que el nivel del tanque de salmuera sube hasta que se derrama o el flotador lo detiene.',
+  'program.once.much-brine-brine':
+    'Una vez: hay {brine} de salmuera en el tanque, {standing} de sal donde se quieren {wanted}. Ponga el paso de salmuera en {step} para la primera regeneración, para succionarla y enjuagarla toda, y regréselo después; o saque antes el sobrante con bomba.',
+  'program.once.much-brine-draw':
+    'Una vez: hay {brine} de salmuera en el tanque, {standing} de sal donde se quieren {wanted}. Ponga la succión de salmuera en {step} para la primera regeneración, para succionarla toda, y regrésela después; o saque antes el sobrante con bomba.',
+  'program.once.pump-out':
+    'Una vez: hay {brine} de salmuera en el tanque, {standing} de sal donde se quieren {wanted}, y ningún paso de este control alcanza para succionarla y enjuagarla toda. Saque el sobrante con bomba antes de la primera regeneración.',
+  'program.once.then-usual':
+    'Esa succión fuerte ayuda al lecho agotado; regenere una vez más con los ajustes nuevos.',
+  'program.once.exhausted-twice':
+    'Una vez: el lecho está agotado y una dosis normal no lo recupera. Regenere dos veces seguidas, con dos a cuatro horas entre ambas para que la salmuera tome fuerza.',
+  'program.once.exhausted-twice-water':
+    'Una vez: el lecho está agotado y una dosis normal no lo recupera. Agregue {more} de agua al tanque de salmuera, espere de dos a cuatro horas y regenere; espere otro tanto tras el llenado y regenere una vez más.',
+  'program.once.exhausted-heavy-brine':
+    'O una vez, fuerte: agregue {more} de agua para disolver {salt} de sal, espere de dos a cuatro horas, ponga el paso de salmuera en {step} para esa regeneración y regréselo después.',
+  'program.once.exhausted-heavy-draw':
+    'O una vez, fuerte: agregue {more} de agua para disolver {salt} de sal, espere de dos a cuatro horas, ponga la succión en {step} para esa regeneración y regrésela después.',
+  'derivation.rule.as-advised': 'nadie lo leyó; se toma lo recomendado',
+  'derivation.rule.override': 'el límite de calendario, en días que admite el control',
 } as const satisfies Translation<typeof programEn>;

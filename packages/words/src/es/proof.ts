@@ -7,6 +7,8 @@ export const proofEs = {
   'proof.check.backwash-flow': 'Flujo de retrolavado',
   'proof.check.brine-draw': 'Succión de salmuera, con cubeta',
   'proof.check.refill-water': 'Agua de llenado',
+  'proof.check.iron-at-the-outlet': 'Hierro en la salida',
+  'proof.check.pressure-loss': 'Pérdida de presión en el filtro',
   'proof.check.air-gap': 'Espacio de aire del drenaje',
   'proof.check.no-leaks': 'Sin fugas a presión plena',
   'proof.check.every-step-run': 'Cada paso probado una vez',

@@ -31,7 +31,7 @@ export const situationEs = {
   'situation.unknown-id': 'Las definiciones no conocen “{id}”. Se conserva y no se usa.',
   'situation.unknown-id-mend': 'Escriba uno de estos: {known}.',
   'situation.unknown-id-none': 'Compárelo con la lista de “equipment show”.',
-  'situation.reading.odd': '{test} {value} está fuera de lo que da un equipo así ({min} a {max}).',
+  'situation.reading.odd': '{test}: {value} está fuera de lo que da un equipo así ({min} a {max}).',
   'situation.reading.odd-unit': '¿Eran {number} {unit}? Escriba la unidad o lea otra vez.',
   'situation.reading.odd-again': 'Lea otra vez, o escriba cómo se leyó.',
   'situation.reading.unknown-test':
@@ -42,6 +42,13 @@ export const situationEs = {
   'situation.reading.wild':
     '{what}: {wild, plural, one {# de {repeats} lecturas está lejos de las otras y casi no cuenta.} other {# de {repeats} lecturas están lejos de las otras y casi no cuentan.}}',
   'situation.reading.wild-mend': 'Lea una vez más; con pocas lecturas la rara puede ser la verdadera.',
+  'situation.rate-set-aside':
+    '{step} se leyó en {read}, lejos de los {chart} de lo instalado. Habla de una falla; el programa va por lo instalado.',
+  'situation.rate-set-aside-mend': 'Lea otra vez cuando la falla esté reparada.',
+  'situation.gap.age':
+    'No se conoce la edad de la resina; se toma como nueva. Cada año cuesta cerca de 5 % de su capacidad.',
+  'situation.gap.seasons':
+    'No se conocen el agua más fría y la más caliente del año; se toma un margen angosto alrededor de una lectura. Deciden el retrolavado.',
   'situation.water.fine': 'bien',
   'situation.water.odd': 'raro',
   'situation.water.questionable': 'dudoso',
