@@ -48,6 +48,26 @@ conditioners: [{ id: s1, family: undescribed, kind: softener }]
 subject: s1
 `;
 
+/** A hard-water complaint with little known and one wild repeat: what is asked and tested next matters most. */
+const open = `
+schema: 1
+id: v-0044
+site: { name: Foundry Canteen }
+conditioners:
+  - id: s1
+    family: osier
+    kind: softener
+    tank: { girth: 45.4 in }
+    media: [{ medium: gel-cation, depth: 34 in }]
+subject: s1
+complaint: { words: The water is hard. }
+readings:
+  - { test: drain-in-service, value: 0.21 gpm }
+  - { test: drain-in-service, value: 0.22 gpm }
+  - { test: drain-in-service, value: 0.21 gpm }
+  - { test: drain-in-service, value: 2.1 gpm }
+`;
+
 const loaded = loadEquipment();
 
 const equipmentOf = (): Equipment => {
@@ -71,6 +91,10 @@ const assessed = (yaml: string): Assessed => {
 
 export const assessedLeak = (): Assessed => assessed(leak);
 export const assessedBare = (): Assessed => assessed(bare);
+export const assessedOpen = (): Assessed => assessed(open);
+
+/** With the refill as short as it is often found: the salt does not last until the unit regenerates. */
+export const assessedStarved = (): Assessed => assessed(leak.replace('refill: 10 min', 'refill: 3 min'));
 
 /** The same visit with other words in the places that people fill in. */
 export const assessedHostile = (words: string): Assessed => {

@@ -13,12 +13,13 @@ import { planRepair } from './repair/plan-repair.ts';
 import { targetsOf } from './repair/targets.ts';
 import { situate, waitsForSituation } from './situation/situate.ts';
 import type { Situation, TestReading } from './situation/situation.ts';
-import { type Memo, remember } from './stage/memo.ts';
+import { type Memo, remember, rememberWork } from './stage/memo.ts';
 import type { Stage, StageName } from './stage/stage.ts';
 import { type Effort, finish, type Progress } from './stage/work.ts';
 import type { Visit } from './visit/schema.ts';
 import { accessFrom } from './work-plan/access.ts';
 import { planWithWayIn } from './work-plan/if-opened.ts';
+import { figuresOfCard } from './work-plan/leave-settings.ts';
 import { sensibleSequencer } from './work-plan/sensible-sequencer.ts';
 
 /** Name and version of what computed an assessment; stored with papers. */
@@ -28,7 +29,6 @@ export type AssessOptions = {
   /** When the assessment is made, ISO; the engine has no clock of its own. */
   readonly now: string;
   readonly effort: Effort;
-  readonly seed?: number;
   readonly memo?: Memo;
 };
 
@@ -60,8 +60,11 @@ export function* assessing(
   const figures = { ...situation.figures, ...advised.figures };
   const { belief } = believe(s);
   const computed = computedReadings(s, figures);
-  const diagnosis = remember(memo, 'diagnosis', [same, readBy(s), belief, computed.map(outcomeOf)], () =>
-    finish(diagnose(s, belief, statedOdds, accessFrom(s), computed)),
+  const diagnosis = yield* rememberWork(
+    memo,
+    'diagnosis',
+    [same, readBy(s), belief, computed.map(outcomeOf)],
+    () => diagnose(s, belief, statedOdds, accessFrom(s), computed),
   );
   yield { stage: 'diagnosis', value: diagnosis };
   const found = settled(diagnosis);
@@ -82,8 +85,11 @@ export function* assessing(
   const plan =
     bill === undefined
       ? waitsForSituation()
-      : remember(memo, 'plan', [same, s.visit, known?.groups, bill, figures['program.leak.day']], () =>
-          finish(planWithWayIn({ ...s, figures }, known, bill, sensibleSequencer)),
+      : yield* rememberWork(
+          memo,
+          'plan',
+          [same, s.visit, known?.groups, bill, ...figuresOfCard(figures)],
+          () => planWithWayIn({ ...s, figures }, known, bill, sensibleSequencer),
         );
   yield { stage: 'plan', value: plan };
   const proof = remember(memo, 'proof', [s.kind, figures, s.visit.proofs], () =>

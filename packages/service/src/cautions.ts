@@ -1,12 +1,12 @@
 import type { AppliedCaution, Stages } from './assessment.ts';
 import type { Situation } from './situation/situation.ts';
+import { stockIds } from './stock-ids.ts';
 import { isScalding } from './work-plan/scald.ts';
 
 const weight = { danger: 0, warning: 1, caution: 2, notice: 3 } as const;
 
 /** Cautions of the stock that the situation itself names, whatever is planned. */
-const hotWater = 'hot-water';
-const ratedParts = 'rated-parts';
+const { hotWater, ratedParts } = stockIds.cautions;
 /** What stays in the water of a softener, by the salt it is fed. */
 const ofSalt: readonly string[] = ['sodium', 'potassium'];
 

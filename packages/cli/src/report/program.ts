@@ -42,12 +42,28 @@ const settings = (view: View, { settings: timed, volume, days }: ProgramAdvice):
   const rows: Row[] = timed.map((one) => settingRow(view, one));
   if (volume !== undefined)
     rows.push({
-      cells: [view.word('papers.setting.volume'), shown(view, volume.found), '', shown(view, volume.set), ''],
+      cells: [
+        view.word('papers.setting.volume'),
+        shown(view, volume.found),
+        '',
+        shown(view, volume.set),
+        volume.changed ? view.word('cli.program.changed') : '',
+      ],
     });
   if (days !== undefined)
     rows.push({
-      cells: [view.word('papers.setting.days'), '', '', shown(view, days.set), ''],
-      under: [view.word('cli.program.days-limit', { limit: shown(view, days.limit) })],
+      cells: [
+        view.word('papers.setting.days'),
+        shown(view, days.found),
+        '',
+        shown(view, days.set),
+        days.changed ? view.word('cli.program.changed') : '',
+      ],
+      under: [
+        days.expected === undefined
+          ? view.word('cli.program.days-limit', { limit: shown(view, days.limit) })
+          : view.word('cli.program.days-expected', { expected: shown(view, days.expected) }),
+      ],
     });
   return table(
     [

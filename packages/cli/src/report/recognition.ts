@@ -21,7 +21,7 @@ const doubts = (view: View, { contradiction }: Recognition): string[] => {
     return [];
   const doubted = contradiction.doubt.map((doubt) =>
     doubt.from === 'tell'
-      ? `${askOfTell(view, doubt.tell)} (${doubt.answer})`
+      ? `${askOfTell(view, doubt.tell)} (${answerOf(view, doubt.tell, doubt.answer)})`
       : `${featureTitle(view, doubt.feature)}: ${valueTitle(view, doubt.feature, doubt.answer)}`,
   );
   const converted = contradiction.conversions.map(({ feature, from, to }) =>
@@ -32,6 +32,11 @@ const doubts = (view: View, { contradiction }: Recognition): string[] => {
     }),
   );
   return [...paragraph(view.word('cli.recognition.doubt')), ...bullets([...doubted, ...converted])];
+};
+
+const answerOf = (view: View, id: string, answer: string): string => {
+  const tell = view.family?.tells.find((one) => one.id === id);
+  return tell === undefined ? answer : answerTitle(view, tell, answer);
 };
 
 const features = (view: View, { features: all, single }: Recognition): string[] => {

@@ -3,7 +3,6 @@ import { type Document, LineCounter, parseDocument, type YAMLError } from 'yaml'
 import type { Finding } from '../issue/codes.ts';
 import { issueAt, type Locate, type PlaceOf } from '../issue/report.ts';
 import { type Found, plainData } from './plain-data.ts';
-import { quickYaml } from './quick-yaml.ts';
 import { offsetAt, sourceAt } from './yaml-node.ts';
 
 export type YamlRead = {
@@ -24,28 +23,6 @@ const longestText = 1_000_000;
 export const readYaml = (file: string, text: string): YamlRead => {
   if (text.length > longestText)
     return refused(file, { code: 'yaml.too-long', values: { limit: longestText } });
-  const quick = quickYaml(text);
-  return quick === undefined ? readFully(file, text) : withPlacesLater(file, text, quick.data);
-};
-
-/** Places are for what is wrong: the full parser is asked for them when the first one is wanted. */
-const withPlacesLater = (file: string, text: string, data: unknown): YamlRead => {
-  let read: YamlRead | undefined;
-  const full = (): YamlRead => {
-    read ??= readFully(file, text);
-    return read;
-  };
-  return {
-    data,
-    textOf: (path) => full().textOf(path),
-    placeOf: (path, part) => full().placeOf(path, part),
-    locate: (path, part) => full().locate(path, part),
-    issues: [],
-  };
-};
-
-/** The same by the full parser alone. */
-export const readFully = (file: string, text: string): YamlRead => {
   const lines = new LineCounter();
   const document = parsed(text, lines);
   if (document === undefined) return refused(file, { code: 'yaml.too-deep' });

@@ -1,8 +1,7 @@
 import type { Figure } from '@brinewright/service';
-import { uncertainty } from '../drawings/tolerance-line.ts';
 import type { Content, Markup } from '../markup/element.ts';
 import { classed, html } from '../markup/html.ts';
-import { figure, nameOfFigure, sourceName } from './derivation.ts';
+import { doubtText, figure, nameOfFigure, sourceName } from './derivation.ts';
 import { section, table } from './parts.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -10,19 +9,19 @@ import type { Sheet } from './sheet.ts';
 const hasOwnTable = ({ id }: Figure): boolean =>
   /^program\.(?:dose-\d+|rule\.sphere)\./u.test(id) || /^proof\..*\.upper$/u.test(id);
 
-const isAssumed = ({ by }: Figure): boolean => by.kind === 'given' && by.how === 'assumed';
+/** What holds by definition needs nobody's measurement. */
+const isAssumed = ({ by, source }: Figure): boolean =>
+  by.kind === 'given' && by.how === 'assumed' && source !== 'definition';
 
 const assumptions = ({ assessment }: Sheet): readonly Figure[] =>
   Object.values(assessment.figures)
     .filter((one) => isAssumed(one) && !hasOwnTable(one))
     .toSorted((a, b) => (a.id < b.id ? -1 : 1));
 
-const shownWithDoubt = (sheet: Sheet, { id, quantity, u }: Figure): Content => [
-  figure(sheet, id),
-  u === undefined || u === 0 || quantity.kind === 'temperature'
-    ? undefined
-    : html('span', { class: 'second' }, ` ± ${uncertainty(quantity, u, sheet.reader)}`),
-];
+const shownWithDoubt = (sheet: Sheet, one: Figure): Content => {
+  const u = doubtText(sheet, one);
+  return [figure(sheet, one.id), u === undefined ? undefined : html('span', { class: 'second' }, ` ± ${u}`)];
+};
 
 const bySource = (sheet: Sheet, source: string, figures: readonly Figure[]): Markup =>
   classed(

@@ -65,28 +65,36 @@ const bedPicture = (sheet: Sheet): Content => {
   return pictured(sheet, 'bed', (options) => bedDrawing(bed, options), widths.half);
 };
 
-export const backwashSection = (sheet: Sheet): Markup | undefined => {
+/** The window drawn, its edges by name, what is wrong with what is fitted, and what to measure first. */
+const windowSide = (sheet: Sheet, window: BackwashWindow, flows: FlowWindow): Content => {
   const { program } = sheet.assessment.stages;
-  const window = program.state === 'done' ? program.value.window : undefined;
-  const flows = window === undefined ? undefined : windowFlows(sheet, window);
-  if (window === undefined || flows === undefined) return undefined;
   const notes = program.state === 'done' ? program.value.notes.filter(isOfWindow) : [];
   const edges = [
     [sheet.word('papers.backwash.floor'), window.floor],
     [sheet.word(`papers.backwash.ceiling-${limitOf(window)}`), window.ceiling],
   ] as const;
+  return [
+    pictured(sheet, 'window', (options) => backwashWindow(flows, options), widths.half),
+    edges.map(([label, id]) => html('div', { class: 'pair' }, html('span', {}, label), figure(sheet, id))),
+    emptyWindow(sheet, window),
+    sentences(sheet, notes, 'says'),
+    measureFirstLines(sheet, ofWindow(sheet, window)),
+  ];
+};
+
+export const backwashSection = (sheet: Sheet): Markup | undefined => {
+  const { program } = sheet.assessment.stages;
+  const window = program.state === 'done' ? program.value.window : undefined;
+  const flows = window === undefined ? undefined : windowFlows(sheet, window);
+  if (window === undefined || flows === undefined) return undefined;
   return section(
     sheet.word('papers.backwash'),
-    'two',
-    html(
+    undefined,
+    classed(
       'div',
-      {},
-      pictured(sheet, 'window', (options) => backwashWindow(flows, options), widths.half),
-      edges.map(([label, id]) => html('div', { class: 'pair' }, html('span', {}, label), figure(sheet, id))),
-      emptyWindow(sheet, window),
-      sentences(sheet, notes, 'says'),
-      measureFirstLines(sheet, ofWindow(sheet, window)),
+      'two',
+      html('div', {}, windowSide(sheet, window, flows)),
+      html('div', {}, bedPicture(sheet)),
     ),
-    html('div', {}, bedPicture(sheet)),
   );
 };

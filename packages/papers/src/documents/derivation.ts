@@ -1,7 +1,6 @@
 import type { Figure, FigureId } from '@brinewright/service';
-import type { UnitSystem } from '@brinewright/units';
+import { shownUnit, type UnitSystem } from '@brinewright/units';
 import { formatQuantity, type MessageKey } from '@brinewright/words';
-import { uncertainty } from '../drawings/tolerance-line.ts';
 import type { Content, Markup } from '../markup/element.ts';
 import { classed, html } from '../markup/html.ts';
 import { capital, wordFor } from '../say.ts';
@@ -107,10 +106,18 @@ export const sourceName = (sheet: Sheet, source: Figure['source']): string =>
 const sourceOf = (sheet: Sheet, { source }: Figure): string =>
   plainSource(sheet, source) ?? sheet.word('papers.source.named', { source: cited(sheet, source) });
 
-const spread = (sheet: Sheet, { quantity, u }: Figure): string | undefined =>
-  u === undefined || u === 0 || quantity.kind === 'temperature'
-    ? undefined
-    : sheet.word('papers.derivation.uncertainty', { u: uncertainty(quantity, u, sheet.reader) });
+/** One standard uncertainty in the unit of its figure; a temperature has another scale for differences. */
+export const doubtText = (sheet: Sheet, { id, quantity, u }: Figure): string | undefined => {
+  if (u === undefined || u === 0 || quantity.kind === 'temperature') return undefined;
+  const { system } = sheet.reader;
+  const unit = unitFor(sheet, id) ?? shownUnit(quantity.kind, system, quantity.si).symbol;
+  return formatQuantity({ kind: quantity.kind, si: u }, { ...sheet.reader, unit, digits: 2 }).text;
+};
+
+const spread = (sheet: Sheet, figure: Figure): string | undefined => {
+  const u = doubtText(sheet, figure);
+  return u === undefined ? undefined : sheet.word('papers.derivation.uncertainty', { u });
+};
 
 const paragraph = (words: string | undefined, of?: string): Markup | undefined =>
   words === undefined ? undefined : html('p', { class: of }, words);

@@ -97,17 +97,20 @@ const diagnosed = (sheet: Sheet, diagnosis: Diagnosis): Content => {
   const [leader] = diagnosis.odds;
   if (leader === undefined) return sentences(sheet, [diagnosis.says]);
   const bars = shownOdds(diagnosis.odds).map((one) => asOdds(sheet, one));
-  return classed(
-    'div',
-    'two',
-    html('div', {}, leading(sheet, leader, diagnosis), askFirst(sheet, diagnosis), asked(sheet, diagnosis)),
-    html(
+  return [
+    classed(
       'div',
-      {},
-      pictured(sheet, 'odds', (options) => oddsBars(bars, options), widths.half),
-      pleading(sheet, leader),
+      'two',
+      html('div', {}, leading(sheet, leader, diagnosis), askFirst(sheet, diagnosis)),
+      html(
+        'div',
+        {},
+        pictured(sheet, 'odds', (options) => oddsBars(bars, options), widths.half),
+        pleading(sheet, leader),
+      ),
     ),
-  );
+    asked(sheet, diagnosis),
+  ];
 };
 
 export const foundSection = (sheet: Sheet): Markup =>
@@ -124,9 +127,11 @@ const likeliest = ({ assessment }: Sheet) => {
   return recognition.state === 'done' ? recognition.value.top[0]?.variant : undefined;
 };
 
+/** Drawn torn only where the leak is likely: a drawing is believed. */
 const tornSeal = ({ assessment }: Sheet): number | undefined => {
   const { diagnosis } = assessment.stages;
-  return diagnosis.state === 'done' ? diagnosis.value.odds[0]?.seals[0] : undefined;
+  const leader = diagnosis.state === 'done' ? diagnosis.value.odds[0] : undefined;
+  return leader?.word === 'likely' ? leader.seals[0] : undefined;
 };
 
 /** True where the fault can be seen in the cut: then it stands beside what was found. */

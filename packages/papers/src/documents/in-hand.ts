@@ -4,7 +4,7 @@ import { oddsText } from '../drawings/odds-bars.ts';
 import type { Content, Markup } from '../markup/element.ts';
 import { classed, html } from '../markup/html.ts';
 import { capital } from '../say.ts';
-import { effortName, faultName, minutesName, operationName, testName, valueName } from './naming.ts';
+import { effortName, faultName, minutesName, operationName, valueName } from './naming.ts';
 import { bullets, type Row, table } from './parts.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -83,17 +83,23 @@ const leadsTo = (sheet: Sheet, groups: readonly ActionGroup[], key: string): str
   return fault === noneOfThese ? sheet.word('papers.none-of-these') : faultName(sheet, fault);
 };
 
-const meantime = (sheet: Sheet, { meanwhile }: NextTest): Content =>
-  meanwhile.length === 0
-    ? undefined
-    : html(
-        'p',
-        { class: 'second' },
-        sheet.word('cli.meanwhile', { tests: meanwhile.map((id) => testName(sheet, id)).join('; ') }),
-      );
+/** Beyond these few a list helps nobody. */
+const othersShown = 3;
+
+/** What can be done while the first one runs by itself: the best of them. */
+const meantime = (sheet: Sheet, { meanwhile }: NextTest, others: readonly NextTest[]): Content => {
+  const best = others.filter(({ test }) => meanwhile.includes(test.id)).slice(0, othersShown);
+  if (best.length === 0) return undefined;
+  const tests = best.map(({ test }) => sheet.text(test.ask)).join('; ');
+  return html('p', { class: 'second' }, sheet.word('cli.meanwhile', { tests }));
+};
 
 /** The test with most information per minute, and what each result leads to. */
-const testInHand = (sheet: Sheet, next: NextTest, groups: readonly ActionGroup[]): Markup =>
+const testInHand = (
+  sheet: Sheet,
+  [next, ...others]: readonly [NextTest, ...NextTest[]],
+  groups: readonly ActionGroup[],
+): Markup =>
   inHand(sheet, {
     label: sheet.word('papers.next.test'),
     ask: sheet.text(next.test.ask),
@@ -104,28 +110,32 @@ const testInHand = (sheet: Sheet, next: NextTest, groups: readonly ActionGroup[]
     rows: next.outcomes.map(({ outcome, p, leads }) => ({
       cells: [outcomeName(sheet, next.test, outcome), share(p), leadsTo(sheet, groups, leads)],
     })),
-    after: meantime(sheet, next),
+    after: meantime(sheet, next, others),
   });
 
-const othersShown = 3;
-
-export const nextTests = (
-  sheet: Sheet,
-  next: readonly NextTest[],
-  groups: readonly ActionGroup[],
-): Content => {
-  const [first, ...others] = next;
-  if (first === undefined) return undefined;
-  const then = others
+const afterThat = (sheet: Sheet, others: readonly NextTest[]): Content => {
+  const lines = others
     .slice(0, othersShown)
     .map(({ test }) => [
       sheet.text(test.ask),
       html('span', { class: 'second' }, ` ${effortName(sheet, test.minutes)}`),
     ]);
-  return [
-    testInHand(sheet, first, groups),
-    then.length === 0
-      ? undefined
-      : classed('div', 'then', html('p', { class: 'label' }, sheet.word('papers.next.then')), bullets(then)),
-  ];
+  return lines.length === 0
+    ? undefined
+    : [html('p', { class: 'label' }, sheet.word('papers.next.then')), bullets(lines)];
 };
+
+/** The test in hand, and beside it those that come after. */
+export const nextTests = (
+  sheet: Sheet,
+  [first, ...others]: readonly NextTest[],
+  groups: readonly ActionGroup[],
+): Content =>
+  first === undefined
+    ? undefined
+    : classed(
+        'div',
+        'two hand',
+        html('div', {}, testInHand(sheet, [first, ...others], groups)),
+        html('div', {}, afterThat(sheet, others)),
+      );

@@ -37,9 +37,6 @@ export const operationName = (sheet: Sheet, id: string): string =>
 export const tellName = (sheet: Sheet, id: string): string =>
   titled(sheet, id, sheet.family?.tells.find((one) => one.id === id)?.ask);
 
-export const testName = (sheet: Sheet, id: string): string =>
-  titled(sheet, id, sheet.family?.tests.find((one) => one.id === id)?.ask);
-
 /** Words that are put together at run time from an id: a role, a side. */
 export const wordOf = (sheet: Sheet, area: 'role' | 'side', id: string): string => {
   const word = wordFor(`cli.${area}.${id}`);

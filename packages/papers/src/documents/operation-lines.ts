@@ -56,8 +56,10 @@ const paragraph = (words: string, of: string): Markup | undefined =>
   words === '' ? undefined : html('p', { class: of }, words);
 
 /** The cautions that a step calls for, by name: in full they stand above. */
-const hazards = (sheet: Sheet, step: WorkStep): readonly Markup[] =>
-  hazardsOf(step).map((id) => html('p', { class: 'hazard' }, cautionName(sheet, id)));
+const hazards = (sheet: Sheet, step: WorkStep): Content => {
+  const named = hazardsOf(step).map((id) => classed('span', 'hazard', cautionName(sheet, id)));
+  return named.length === 0 ? undefined : html('p', { class: 'hazards' }, named);
+};
 
 const isDescribed = ({ assessment }: Sheet): boolean => {
   const { situation } = assessment.stages;

@@ -1,7 +1,7 @@
 import type { Gap, Stage } from '@brinewright/service';
 import type { Message } from '@brinewright/words';
 import type { Drawing, DrawingOptions } from '../drawings/drawing.ts';
-import type { Content, Markup } from '../markup/element.ts';
+import { type Content, type Markup, written } from '../markup/element.ts';
 import { classed, html } from '../markup/html.ts';
 import { drawingOptions, type Sheet, widths } from './sheet.ts';
 
@@ -91,6 +91,17 @@ export const table = (columns: readonly Column[], rows: readonly Row[], of?: str
     ),
   );
 
+/** A long narrow table in two halves beside each other, where there is room. */
+export const inHalves = (columns: readonly Column[], rows: readonly Row[], of?: string): Markup => {
+  const half = Math.ceil(rows.length / 2);
+  const parts = [rows.slice(0, half), rows.slice(half)].filter((part) => part.length > 0);
+  return classed(
+    'div',
+    'two halves',
+    parts.map((part) => html('div', {}, table(columns, part, of))),
+  );
+};
+
 /** A stage that lacks something says what, and never shows a blank. */
 export const missing = (sheet: Sheet, gaps: readonly Gap[]): Markup =>
   classed(
@@ -102,9 +113,11 @@ export const missing = (sheet: Sheet, gaps: readonly Gap[]): Markup =>
     ),
   );
 
-/** The section of a stage: its content once it is done, what it lacks while it is blocked. */
-export const staged = <T>(sheet: Sheet, stage: Stage<T>, show: (value: T) => Content): Content =>
-  stage.state === 'done' ? show(stage.value) : missing(sheet, stage.gaps);
+/** The section of a stage: its content once it is done, what it lacks while it is blocked or has nothing to say. */
+export const staged = <T>(sheet: Sheet, stage: Stage<T>, show: (value: T) => Content): Content => {
+  const shown = stage.state === 'done' ? show(stage.value) : undefined;
+  return written(shown) === '' ? missing(sheet, stage.gaps) : shown;
+};
 
 const inWords = (sheet: Sheet, twin: readonly Message[]): Markup =>
   html(

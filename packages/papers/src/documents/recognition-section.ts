@@ -4,7 +4,7 @@ import type { Content, Markup } from '../markup/element.ts';
 import { classed, html } from '../markup/html.ts';
 import { nextTell } from './in-hand.ts';
 import { featureName, tellName, valueName } from './naming.ts';
-import { bullets, type Row, section, sentences, staged, table } from './parts.ts';
+import { bullets, inHalves, type Row, section, sentences, staged } from './parts.ts';
 import type { Sheet } from './sheet.ts';
 
 /** Values below it are not worth a word. */
@@ -24,12 +24,14 @@ const featureRow = (sheet: Sheet, { feature, settled, odds }: Recognition['featu
   };
 };
 
-const features = (sheet: Sheet, { features: all }: Recognition): Markup =>
-  table(
-    [{ title: sheet.word('papers.feature') }, { title: sheet.word('papers.value') }, { title: '' }],
-    all.map((one) => featureRow(sheet, one)),
-    'features',
-  );
+const features = (sheet: Sheet, { single, features: all }: Recognition): Markup | undefined =>
+  single
+    ? undefined
+    : inHalves(
+        [{ title: sheet.word('papers.feature') }, { title: sheet.word('papers.value') }, { title: '' }],
+        all.map((one) => featureRow(sheet, one)),
+        'features',
+      );
 
 /** Answers to look at again, where they disagree, and the conversions that would explain them. */
 const disagreeing = (sheet: Sheet, { contradiction }: Recognition): Content => {
@@ -65,10 +67,12 @@ const answerTo = (
 
 const recognised = (sheet: Sheet, recognition: Recognition): Content => {
   const [next] = recognition.next;
-  const asked = recognition.decided || next === undefined ? undefined : nextTell(sheet, next);
-  const says = [sentences(sheet, [recognition.why]), disagreeing(sheet, recognition), asked];
-  if (recognition.single) return says;
-  return classed('div', 'two', html('div', {}, features(sheet, recognition)), html('div', {}, says));
+  return [
+    sentences(sheet, [recognition.why]),
+    features(sheet, recognition),
+    disagreeing(sheet, recognition),
+    recognition.decided || next === undefined ? undefined : nextTell(sheet, next),
+  ];
 };
 
 /** Which build of the valve it is: what is settled, what is open, and what would part the rest. */

@@ -1,5 +1,4 @@
 import type { Assessment, Visit } from '@brinewright/service';
-import { classed } from '../markup/html.ts';
 import { assumedSection } from './assumed-section.ts';
 import { backwashSection } from './backwash-section.ts';
 import { graveCautions, lightCautions } from './cautions-section.ts';
@@ -24,8 +23,8 @@ export const report = (visit: Visit, assessment: Assessment, options: PaperOptio
   const content = [
     titleBlock(sheet, title),
     foundSection(sheet),
-    recognitionSection(sheet),
     torn ? cutSection(sheet) : undefined,
+    recognitionSection(sheet),
     graveCautions(sheet),
     workSection(sheet),
     programSection(sheet),
@@ -36,7 +35,8 @@ export const report = (visit: Visit, assessment: Assessment, options: PaperOptio
     lightCautions(sheet),
     gapSection(sheet),
     doubtSection(sheet),
-    classed('div', 'two', waterSection(sheet), customerSection(sheet)),
+    waterSection(sheet),
+    customerSection(sheet),
     signatureBlock(sheet),
     assumedSection(sheet),
     sourceList(sheet),

@@ -81,6 +81,9 @@ export const titleBlock = (sheet: Sheet, title: string): Markup => {
   );
 };
 
+/** 'brinewright/0.1.0' without the name, which the words say. */
+const versionOf = ({ assessment }: Sheet): string => assessment.engine.replace(/^.*\//u, '');
+
 /** Signatures as given, or the line to sign on. */
 export const signatureBlock = (sheet: Sheet): Markup => {
   const { visit } = sheet;
@@ -110,7 +113,7 @@ export const signatureBlock = (sheet: Sheet): Markup => {
         : cellOf(sheet.word('papers.handed-to'), visit.handOver.to),
       cellOf(
         sheet.word('papers.made-with'),
-        sheet.word('papers.made-with.engine', { engine: sheet.assessment.engine }),
+        sheet.word('papers.made-with.engine', { engine: versionOf(sheet) }),
       ),
     ),
   );

@@ -4,7 +4,7 @@ import { formatQuantity, type MessageKey } from '@brinewright/words';
 import type { Content, Markup } from '../markup/element.ts';
 import { classed, html } from '../markup/html.ts';
 import { figure } from './derivation.ts';
-import { missing, type Row, section, table } from './parts.ts';
+import { inHalves, missing, type Row, section } from './parts.ts';
 import type { Sheet } from './sheet.ts';
 import { dated } from './title-block.ts';
 
@@ -69,7 +69,7 @@ const heading = (sheet: Sheet, { of, source, date }: WaterAnalysis): string =>
 
 const analysed = (sheet: Sheet, analysis: WaterAnalysis): Content => [
   html('p', { class: 'second' }, heading(sheet, analysis)),
-  table(
+  inHalves(
     [{ title: '' }, { title: sheet.word('papers.value'), num: true }, { title: sheet.word('papers.known') }],
     rowsOf(sheet, analysis),
   ),

@@ -2,7 +2,7 @@ import type { PartLine, PlanStep, RepairPlan, WorkPlan } from '@brinewright/serv
 import { quantity } from '@brinewright/units';
 import { formatQuantity } from '@brinewright/words';
 import { oddsText } from '../drawings/odds-bars.ts';
-import type { Content, Markup } from '../markup/element.ts';
+import { type Content, type Markup, written } from '../markup/element.ts';
 import { classed, html } from '../markup/html.ts';
 import { minutesName, tellName, valueName } from './naming.ts';
 import { gateAsks, orderOf, type WorkStep } from './operation-lines.ts';
@@ -131,6 +131,17 @@ const planned = (sheet: Sheet, plan: WorkPlan): Content => [
   wayIn(sheet, plan),
 ];
 
+const besideGate = (sheet: Sheet, plan: WorkPlan): Content => {
+  const sides = [planned(sheet, plan), gate(sheet, plan)].filter((side) => written(side) !== '');
+  return sides.length === 0
+    ? undefined
+    : classed(
+        'div',
+        'two',
+        sides.map((side) => html('div', {}, side)),
+      );
+};
+
 const worked = (sheet: Sheet): boolean => (sheet.visit.done ?? []).length > 0;
 
 export const workSection = (sheet: Sheet): Markup => {
@@ -138,14 +149,7 @@ export const workSection = (sheet: Sheet): Markup => {
   return section(
     sheet.word(worked(sheet) ? 'papers.work.done' : 'papers.work.to-do'),
     'work',
-    staged(sheet, repair, (value) => repaired(sheet, value)),
-    plan.state === 'blocked'
-      ? staged(sheet, plan, () => undefined)
-      : classed(
-          'div',
-          'two',
-          html('div', {}, planned(sheet, plan.value)),
-          html('div', {}, gate(sheet, plan.value)),
-        ),
+    repair.state === 'done' ? repaired(sheet, repair.value) : staged(sheet, repair, () => undefined),
+    staged(sheet, plan, (value) => besideGate(sheet, value)),
   );
 };

@@ -48,7 +48,7 @@ export const hardnessFromIons = equation(
  * @throws RangeError on a negative or non-finite concentration.
  * @example
  * ```ts
- * hardnessWithStrontium.compute({ calcium: 0.11, magnesium: 0.046, strontium: 0.041 }).hardness // => 10.2105
+ * hardnessWithStrontium.compute({ calcium: 0.11, magnesium: 0.046, strontium: 0.041 }).hardness // => 10.2104
  * ```
  */
 export const hardnessWithStrontium = equation(

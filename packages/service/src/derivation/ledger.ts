@@ -19,6 +19,8 @@ type Origin = {
 export type Ledger = {
   readonly has: (id: FigureId) => boolean;
   readonly value: (id: FigureId) => number | undefined;
+  /** Standard uncertainty; nothing where none is known. */
+  readonly spread: (id: FigureId) => number;
   /** For figures that the caller has just put: a missing one is our mistake. */
   readonly need: (id: FigureId) => number;
   readonly given: (id: FigureId, known: KnownQuantity, source?: SourceKey) => void;
@@ -76,6 +78,7 @@ export const openLedger = (before: Figures = {}): Ledger => {
   return {
     has: (id) => table.has(id),
     value,
+    spread: (id) => table.get(id)?.u ?? 0,
     need: (id) => {
       const si = value(id);
       if (si === undefined) throw new Error(`no figure ${id}`);

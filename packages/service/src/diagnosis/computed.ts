@@ -1,8 +1,9 @@
 import { toUnit } from '@brinewright/units';
 import type { Figures } from '../derivation/figure.ts';
 import type { Situation, TestReading } from '../situation/situation.ts';
+import { stockIds } from '../stock-ids.ts';
 
-const compared = 'program-compared';
+const compared = stockIds.tests.programCompared;
 
 /** Pounds per cubic foot that a sensible program uses, and how far off is plainly wrong; common practice, no source. */
 const sensible = { from: 6, to: 10, off: 0.25 } as const;

@@ -218,6 +218,32 @@ describe('what is to be done', () => {
     expect(found.standsOn).toBe('told');
   });
 
+  it('never says that nothing is measured once something was read, whoever decides', () => {
+    const { visit } = situationOf();
+    const decided = [{ what: 'fault', value: 'leak-raw-to-drain' }] as const;
+    const read = (readings: readonly TestReading[]) =>
+      foundIn({ visit: { ...visit, decided: [...decided] }, readings }).standsOn;
+    expect(read([measured('drain-in-service', 2.6e-5, 6e-7)])).toBe('measured');
+    expect(read([saw('salt-level', 'fine')])).toBe('stated-odds');
+  });
+
+  it('says with how many others of the same repair the leading fault holds its odds', () => {
+    const found = foundIn({ readings: [measured('drain-in-service', 2e-6, 6e-7)] });
+    const [lead] = found.groups;
+    const alone = found.odds.find(({ fault }) => fault === lead?.faults[0])?.p ?? 0;
+    expect(found.says.key).toBe('diagnosis.says.test');
+    expect(alone).toBeLessThan((lead?.p ?? 0) - 0.05);
+    expect(found.says.values?.fault).toMatchObject({
+      key: 'diagnosis.with-others',
+      values: { fault: 'leak-raw-to-drain', count: 2 },
+    });
+  });
+
+  it('names the leading fault alone where it holds the odds alone', () => {
+    const found = foundIn({ readings: [saw('salt-level', 'full')] });
+    expect(found.says).toMatchObject({ values: { fault: 'injector-plugged' } });
+  });
+
   it('is blocked where the definition has no fault for the kind of unit', () => {
     const stage = stageOf({ family: tinyFamily({ faults: [] }) });
     expect(stage.state).toBe('blocked');

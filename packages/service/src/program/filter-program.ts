@@ -26,7 +26,7 @@ export const putFilterProgram = (s: Situation, ledger: Ledger): Timed & Pick<Pro
 /** A filter uses none; the yearly lines are those of a softener. */
 const putNoSalt = (ledger: Ledger): void => {
   for (const at of ['program.as-set', 'program.found'])
-    ledger.assume(`${at}.salt`, quantity('mass', 0), 'definition');
+    ledger.define(`${at}.salt`, quantity('mass', 0), 'filter');
 };
 
 const putCycle = (ledger: Ledger, at: string, backwash: FigureId, rinse: FigureId): void => {

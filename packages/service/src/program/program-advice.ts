@@ -31,6 +31,8 @@ export type BackwashWindow =
       readonly aim: FigureId;
       readonly fitted?: FigureId;
       readonly fits: 'inside' | 'below' | 'above' | 'unknown';
+      /** Outside by more than the standard uncertainty of the fitted rate; less is no reason to change a control. */
+      readonly clearly: boolean;
       readonly choice?: string;
     }
   | {

@@ -63,6 +63,9 @@ const judgeWindow = (
     aim: 'program.backwash.aim',
     ...(fitted === undefined ? {} : { fitted: 'situation.rate.backwash' }),
     fits: fitted === undefined ? 'unknown' : fitted < floor ? 'below' : fitted > most ? 'above' : 'inside',
+    clearly:
+      fitted !== undefined &&
+      Math.max(floor - fitted, fitted - most) > ledger.spread('situation.rate.backwash'),
     ...(choice === undefined ? {} : { choice: choice.id }),
   };
 };

@@ -1,5 +1,6 @@
 import type { Family, Fits, Variant } from '@brinewright/equipment';
 import type { Situation } from '../situation/situation.ts';
+import { stockIds } from '../stock-ids.ts';
 import { type Grouping, groupBy } from './prospect.ts';
 import type { Target } from './recognition.ts';
 import { type Measured, ratedFeatures, signature } from './signature.ts';
@@ -40,7 +41,12 @@ const signatures = (family: Family, targets: readonly Target[], measured: Measur
 const featuresThatMatter = (family: Family, targets: readonly Target[]): readonly string[] => {
   const fits: readonly Fits[] = [...family.parts, ...family.operations, ...family.tools].map((x) => x.fits);
   const converted = targets.flatMap((target) => (target.kind === 'convert' ? target.feature : []));
-  const named = new Set([...fits.flatMap(Object.keys), ...converted, ...ratedFeatures, 'water']);
+  const named = new Set([
+    ...fits.flatMap(Object.keys),
+    ...converted,
+    ...ratedFeatures,
+    stockIds.features.water,
+  ]);
   return family.features.map(({ id }) => id).filter((id) => named.has(id));
 };
 

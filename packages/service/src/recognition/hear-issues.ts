@@ -3,6 +3,7 @@ import type { Quantity } from '@brinewright/units';
 import { type Issue, message, type Path, quantityProblemMessages } from '@brinewright/words';
 import type { Situation } from '../situation/situation.ts';
 import type { TellAnswer } from '../visit/schema.ts';
+import { featureTitle } from './titles.ts';
 
 const placeOf = (s: Situation, answer: TellAnswer): Path => {
   const place = s.visit.answers?.indexOf(answer) ?? -1;
@@ -52,7 +53,7 @@ export const unknownValue = (
   severity: 'warning',
   at: ['conditioners', s.visit.conditioners.findIndex(({ id }) => id === s.subject.id), field, feature],
   message: message('recognition.unknown-value', {
-    feature: s.family.features.find(({ id }) => id === feature)?.title ?? feature,
+    feature: featureTitle(s.family, feature),
     value,
   }),
   mend:

@@ -1,4 +1,5 @@
 import type { Situation } from '../situation/situation.ts';
+import { stockIds } from '../stock-ids.ts';
 import { type Heard, nothingHeard, wrongAgainstRight } from './evidence.ts';
 import { unknownValue } from './hear-issues.ts';
 import { variantSpace } from './variant-space.ts';
@@ -10,7 +11,7 @@ const fittedFeatures = ['controller', 'drain', 'injector', 'meter', 'refill'] as
 
 /** Softener or filter is plain to see on any unit, and the visit says which. */
 const kindTrust = 0.99;
-const kindFeature = 'build';
+const kindFeature = stockIds.features.build;
 
 type Told = {
   readonly feature: string;

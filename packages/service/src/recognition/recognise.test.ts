@@ -116,6 +116,25 @@ describe('what it is for', () => {
     expect(found.groups[0]?.fits).toMatchObject({ size: ['slim'], water: ['cold'] });
   });
 
+  it('is not decided while another group holds a twentieth of the odds, whatever was ruled out', () => {
+    // Cold of 90 % against a red plate at a trust of 0.99: hot remains alone, at odds of less than 95 %.
+    const tells = tinyFamily().tells.map((tell) => (tell.id === 'plate' ? { ...tell, trust: 0.99 } : tell));
+    const family = tinyFamily({ tells });
+    const answers = [
+      { tell: 'rib-count', answer: '3' },
+      { tell: 'seal-size', answer: '41 mm' },
+      { tell: 'sleeve', answer: 'no' },
+      { tell: 'injector-mark', answer: 'a' },
+      { tell: 'plate', answer: 'red' },
+    ];
+    const found = foundIn(recognise(situationOf({ family, answers }), restack, free));
+    expect(oddsOf(found, 'water', 'hot')).toBeLessThan(0.95);
+    expect(found.decided).toBe(false);
+    expect(found.groups.map(({ fits }) => fits.water)).toEqual([['hot'], ['cold']]);
+    expect(found.remaining).toBe(2);
+    expect(found.why.key).not.toBe('recognition.why.one-left');
+  });
+
   it('counts what must come off: a cheap look goes before a dear one that tells the same', () => {
     const found = recognised([], restack, perOperation);
     const ids = found.next.map(({ tell }) => tell.id);
@@ -227,6 +246,27 @@ describe('answers that disagree', () => {
     expect(found('r', 'yes').why.key).toBe('recognition.why.disagree-or-converted');
     expect(found('s', 'no').contradiction?.conversions).toEqual([]);
     expect(found('r', 'no').contradiction).toBeUndefined();
+  });
+});
+
+describe('an answer to doubt', () => {
+  it('is said as it was put to the technician, not by its id', () => {
+    const tells = tinyFamily().tells.map((tell) =>
+      tell.id === 'rib-count' && tell.kind === 'seen'
+        ? {
+            ...tell,
+            answers: tell.answers.map((one) => ({ ...one, title: { en: `${one.id} ribs`, es: 'x' } })),
+          }
+        : tell,
+    );
+    const answers = [
+      { tell: 'rib-count', answer: '3' },
+      { tell: 'seal-size', answer: '48.5 mm' },
+    ];
+    const { why } = foundIn(
+      recognise(situationOf({ family: tinyFamily({ tells }), answers }), restack, free),
+    );
+    expect(why.values?.answer).toEqual({ en: '3 ribs', es: 'x' });
   });
 });
 

@@ -1,7 +1,8 @@
+import { stockIds } from '../stock-ids.ts';
 import type { Target } from './recognition.ts';
 
 /** One known bad seal means the whole stack: common practice. */
-const stackRoles: readonly string[] = ['seal', 'spacer'];
+const stackRoles: readonly string[] = [stockIds.roles.seal, stockIds.roles.spacer];
 
 /** Roles of the parts that the targets replace. */
 export const rolesOf = (targets: readonly Target[]): readonly string[] => {

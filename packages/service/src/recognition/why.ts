@@ -1,6 +1,7 @@
 import { type Message, message, type Text } from '@brinewright/words';
 import type { Situation } from '../situation/situation.ts';
 import type { Doubt, Recognition, Target } from './recognition.ts';
+import { featureTitle, valueTitle } from './titles.ts';
 
 type Found = Omit<Recognition, 'why'>;
 
@@ -18,26 +19,23 @@ const disagreeing = (s: Situation, doubt: Doubt, { contradiction }: Found): Mess
   const values = { doubt: nameOf(s, doubt), answer: answerOf(s, doubt) };
   const [conversion] = contradiction?.conversions ?? [];
   if (conversion === undefined) return message('recognition.why.disagree', values);
-  const from = valueTitle(s, conversion.feature, conversion.from);
-  const to = valueTitle(s, conversion.feature, conversion.to);
+  const from = valueTitle(s.family, conversion.feature, conversion.from);
+  const to = valueTitle(s.family, conversion.feature, conversion.to);
   return message('recognition.why.disagree-or-converted', { ...values, from, to });
 };
 
 const nameOf = ({ family }: Situation, doubt: Doubt): Text =>
   doubt.from === 'tell'
     ? (family.tells.find(({ id }) => id === doubt.tell)?.ask ?? doubt.tell)
-    : (family.features.find(({ id }) => id === doubt.feature)?.title ?? doubt.feature);
+    : featureTitle(family, doubt.feature);
 
 /** What was answered, as it is put to the technician; a measured size as it was written. */
 const answerOf = (s: Situation, doubt: Doubt): Text => {
-  if (doubt.from === 'told') return valueTitle(s, doubt.feature, doubt.answer);
+  if (doubt.from === 'told') return valueTitle(s.family, doubt.feature, doubt.answer);
   const tell = s.family.tells.find(({ id }) => id === doubt.tell);
   const known = tell?.kind === 'seen' ? tell.answers.find(({ id }) => id === doubt.answer) : undefined;
   return known?.title ?? doubt.answer;
 };
-
-const valueTitle = ({ family }: Situation, feature: string, value: string): Text =>
-  family.features.find(({ id }) => id === feature)?.values.find(({ id }) => id === value)?.title ?? value;
 
 const decidedOn = ({ remaining, groups }: Found): Message => {
   if (remaining === 1 && groups.length === 1) return message('recognition.why.one-left');

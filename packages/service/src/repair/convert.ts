@@ -1,9 +1,9 @@
 import { type Conversion, type Family, fitsVariant, type Part, type Variant } from '@brinewright/equipment';
 import { type Issue, type Message, message } from '@brinewright/words';
 import type { Target } from '../recognition/recognition.ts';
+import { featureTitle, valueTitle } from '../recognition/titles.ts';
 import type { Situation } from '../situation/situation.ts';
 import type { Remaining } from './repair.ts';
-import { featureTitle, valueTitle } from './titles.ts';
 
 type Convert = Extract<Target, { kind: 'convert' }>;
 

@@ -3,8 +3,9 @@ import type { Figures } from '../derivation/figure.ts';
 import type { BackwashWindow } from '../program/program-advice.ts';
 import type { Target } from '../recognition/recognition.ts';
 import type { Situation } from '../situation/situation.ts';
+import { stockIds } from '../stock-ids.ts';
 
-const role = 'drain-control';
+const role = stockIds.roles.drainControl;
 
 /** What the backwash window asks of the drain control: another one, one that nobody makes, or nothing. */
 export type DrainVerdict =
@@ -17,8 +18,7 @@ export const drainVerdict = (s: Situation, window: BackwashWindow | undefined): 
   if (window === undefined || !s.described || s.family.controls.drain.length === 0)
     return { asks: 'nothing' };
   if (window.state === 'empty') return { asks: 'none-fits' };
-  if (window.fits === 'inside' || (window.fits === 'unknown' && window.choice !== undefined))
-    return { asks: 'nothing' };
+  if (window.fits === 'unknown' ? window.choice !== undefined : !window.clearly) return { asks: 'nothing' };
   return window.choice === undefined ? { asks: 'none-fits' } : { asks: 'change', control: window.choice };
 };
 
@@ -54,13 +54,14 @@ export const drainRefusals = (
 ): readonly Message[] => {
   if (window === undefined || drainVerdict(s, window).asks !== 'none-fits') return [];
   if (window.state === 'empty') return isReplaced(targets) ? [noWindow(window.why)] : [];
-  return targets.length === 0 && !isQuiet(s) ? [] : [noControl(s, window, figures)];
+  const mends = window.fits === 'unknown' ? isReplaced(targets) : targets.length > 0 || isQuiet(s);
+  return mends ? [noControl(window, figures)] : [];
 };
 
 const noWindow = (why: Message): Message => message('repair.no-drain-window', { why });
 
-const noControl = ({ family }: Situation, window: BackwashWindow, figures: Figures): Message =>
-  message('repair.no-drain-control', { family: family.title, ...limitsOf(window, figures) });
+const noControl = (window: BackwashWindow, figures: Figures): Message =>
+  message('repair.no-drain-control', limitsOf(window, figures));
 
 /** Why the control is changed, in one sentence with the window. */
 export const drainAdvice = (

@@ -96,7 +96,14 @@ describe('kit and tools in the hand', () => {
       ['reseal-broad-nitrile', 'part'],
       ['stuffer-broad', 'tool'],
     ]);
-    expect(said(wrong.map(({ says }) => says))).toMatch(/slim/u);
+    expect(said(wrong.map(({ says }) => says))).toContain(
+      'Made for – Body size: broad. This valve – Body size: slim.',
+    );
+    const spoken = wrong.map(({ says }) => formatMessage(says, { language: 'es', system: 'us' })).join('\n');
+    expect(spoken).toContain(
+      'Hecho para – Tamaño del cuerpo: ancho. Esta válvula – Tamaño del cuerpo: delgado.',
+    );
+    expect(spoken).not.toMatch(/size|slim|seals/u);
   });
 
   it('pass without a word when they fit, or while nobody can say', () => {
@@ -135,7 +142,9 @@ describe('a refusal', () => {
     const piston = { kind: 'replace', role: 'piston' } as const;
     const stage = planRepair(situationOf({ family: bare }), undefined, undefined, [piston], undefined, {});
     if (stage.state === 'blocked') throw new Error('blocked');
-    expect(stage.value.refused).toMatchObject([{ key: 'repair.no-part', values: { role: 'piston' } }]);
+    expect(stage.value.refused).toMatchObject([
+      { key: 'repair.no-part', values: { role: { key: 'cli.role.piston' } } },
+    ]);
   });
 
   it('is given where the water is hotter than the build stands', () => {
@@ -143,6 +152,60 @@ describe('a refusal', () => {
     const { refused } = repairOf(laundry({ answers: slim, decided: leak, water }));
     expect(refused.map(({ key }) => key)).toContain('repair.too-hot');
     expect(repairOf(laundry({ answers: slim, decided: leak })).refused).toEqual([]);
+  });
+
+  it('names feature and value in the language of the reader where no conversion is known', () => {
+    const decided = [{ what: 'convert' as const, value: 'regeneration:raw-pass' }];
+    const answers = [
+      { tell: 'rod-sleeve', answer: 'no' },
+      { tell: 'tap-while-backwash', answer: 'runs' },
+    ];
+    const { refused } = repairOf(laundry({ answers, decided }));
+    const spoken = refused.map((one) => formatMessage(one, { language: 'es', system: 'us' })).join('\n');
+    expect(spoken).toContain('Salida durante la regeneración: pasa agua cruda');
+  });
+});
+
+describe('the limits of the family', () => {
+  const issuesOf = (document: VisitDocument) => {
+    const { repair } = assess(visitSchema.parse(document), equipment, {
+      now: '2026-11-25T10:00:00Z',
+      effort: 'quick',
+    }).stages;
+    return repair.issues;
+  };
+  const hotWater = [{ of: 'raw' as const, hardness: '18 gpg', temperature: '130 degF', warmest: '140 degF' }];
+  const epdm = slim.map((one) => (one.answer === 'nitrile' ? { ...one, answer: 'epdm' } : one));
+  const wave = epdm
+    .filter(({ tell }) => tell !== 'seal-tabs')
+    .map((one) => (one.tell === 'flange-wave' ? { ...one, answer: 'yes' } : one));
+
+  it('warn with the odds where the build may be the cold one', () => {
+    const document = laundry({ answers: wave, decided: leak, water: hotWater });
+    expect(repairOf(document).refused.map(({ key }) => key)).not.toContain('repair.too-hot');
+    const warned = issuesOf(document).find(({ code }) => code === 'maybe-too-hot');
+    expect(warned?.severity).toBe('warning');
+    const odds = warned?.message.values?.odds;
+    const share = typeof odds === 'object' && 'si' in odds ? odds.si : Number.NaN;
+    expect(share).toBeGreaterThan(0.02);
+    expect(share).toBeLessThan(0.5);
+  });
+
+  it('say nothing once the hot build is plain', () => {
+    const inside = [
+      { tell: 'piston-face', answer: 'satin' },
+      { tell: 'seal-tabs', answer: '3' },
+    ];
+    const answers = [...wave, ...inside];
+    const codes = issuesOf(laundry({ answers, decided: leak, water: hotWater })).map(({ code }) => code);
+    expect(codes).not.toContain('maybe-too-hot');
+  });
+
+  it('hold the supply pressure against what the family stands and needs', () => {
+    const codes = (pressure: string) => issuesOf(laundry({ supply: { pressure } })).map(({ code }) => code);
+    expect(codes('130 psi')).toContain('pressure-above');
+    expect(codes('15 psi')).toContain('pressure-below');
+    expect(codes('60 psi')).toEqual([]);
   });
 });
 

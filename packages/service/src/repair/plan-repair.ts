@@ -8,6 +8,7 @@ import { rolesOf } from '../recognition/roles.ts';
 import { variantSpace } from '../recognition/variant-space.ts';
 import type { Situation } from '../situation/situation.ts';
 import { done, type Gap, type Stage } from '../stage/stage.ts';
+import { stockIds } from '../stock-ids.ts';
 import { conversionChecks, conversionRefusals, unreadConversions } from './convert.ts';
 import { drainAdvice, drainRefusals, drainToFit } from './drain-window.ts';
 import { wrongInTheHand } from './in-the-hand.ts';
@@ -67,7 +68,9 @@ const rolesToServe = (
   targets: readonly Target[],
   noDrain: readonly Message[],
 ): readonly string[] =>
-  s.described ? rolesOf(targets).filter((role) => role !== 'drain-control' || noDrain.length === 0) : [];
+  s.described
+    ? rolesOf(targets).filter((role) => role !== stockIds.roles.drainControl || noDrain.length === 0)
+    : [];
 
 /** What is to be fitted by id: the drain control that the bed asks for, else whatever the unit has. */
 const wantedFittings = (s: Situation, window: BackwashWindow | undefined): readonly string[] => {
@@ -83,13 +86,15 @@ const remainingVariants = (s: Situation, recognition: Recognition | undefined): 
 
 /** Another control than the fitted one from the van: the time changes with it, and nothing else. */
 const substitutes = (s: Situation, targets: readonly Target[]): readonly Substitute[] => {
-  const wanted = targets.some((target) => target.kind === 'replace' && target.role === 'refill-control');
+  const wanted = targets.some(
+    (target) => target.kind === 'replace' && target.role === stockIds.roles.refillControl,
+  );
   const fitted = s.family.controls.refill.find(({ id }) => id === s.subject.fitted?.refill);
   if (!wanted || fitted === undefined) return [];
   return s.family.controls.refill
     .filter(({ id }) => id !== fitted.id)
     .map((control) => ({
-      role: 'refill-control',
+      role: stockIds.roles.refillControl,
       instead: fitted.id,
       use: control.id,
       says: message('repair.substitute-refill', {

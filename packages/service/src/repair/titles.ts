@@ -1,5 +1,8 @@
 import type { Family, Fits } from '@brinewright/equipment';
-import { english, type MessageKey, type MessageValue, message, type Text } from '@brinewright/words';
+import { english, type MessageKey, type MessageValue, message } from '@brinewright/words';
+import { featureTitle, valueTitle } from '../recognition/titles.ts';
+
+export { featureTitle, valueTitle };
 
 /** Features and values as the definition calls them, one after the other: a sentence part in the reader's language. */
 export const fitsTitled = (family: Family, fits: Fits): MessageValue =>
@@ -15,12 +18,6 @@ export const fitsTitled = (family: Family, fits: Fits): MessageValue =>
       }),
     ),
   );
-
-export const featureTitle = ({ features }: Family, id: string): Text =>
-  features.find((one) => one.id === id)?.title ?? id;
-
-export const valueTitle = ({ features }: Family, feature: string, value: string): Text =>
-  features.find(({ id }) => id === feature)?.values.find(({ id }) => id === value)?.title ?? value;
 
 const joined = (
   by: 'repair.features' | 'repair.either',

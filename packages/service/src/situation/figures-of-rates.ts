@@ -3,6 +3,7 @@ import { type Quantity, quantity } from '@brinewright/units';
 import { type Issue, message } from '@brinewright/words';
 import type { Ledger } from '../derivation/ledger.ts';
 import type { Gap } from '../stage/stage.ts';
+import { stockIds } from '../stock-ids.ts';
 import type { Conditioner } from '../visit/schema.ts';
 
 /** Relative standard uncertainty of a chart and of a flow control when nobody measured: ours, shown as such. */
@@ -84,10 +85,10 @@ const rateAt = (
 
 /** Tests of the stock whose reading is a rate of this unit. */
 const rateTests = [
-  ['backwash', 'reading.backwash-flow'],
-  ['fast-rinse', 'reading.fast-rinse-flow'],
-  ['draw', 'reading.draw-rate'],
-  ['refill', 'reading.refill-rate'],
+  ['backwash', `reading.${stockIds.tests.backwash}`],
+  ['fast-rinse', `reading.${stockIds.tests.fastRinse}`],
+  ['draw', `reading.${stockIds.tests.draw}`],
+  ['refill', `reading.${stockIds.tests.refill}`],
 ] as const;
 
 /** A reading this far off the chart tells of a fault to mend, not of a rate to program for: ours. */

@@ -3,6 +3,7 @@ import { medianOfRepeats } from '@brinewright/physics';
 import { likelyUnits, parseQuantity } from '@brinewright/units';
 import { type Issue, message, quantityProblemMessages } from '@brinewright/words';
 import type { Reading, Visit } from '../visit/schema.ts';
+import { didYouMean } from './did-you-mean.ts';
 import type { TestReading } from './situation.ts';
 import { wildIssue } from './wild.ts';
 
@@ -16,7 +17,7 @@ export const readReadings = (visit: Visit, family: Family): ReadReadings => {
     if ((reading.conditioner ?? visit.subject) !== visit.subject) continue;
     const test = family.tests.find(({ id }) => id === reading.test);
     if (test === undefined) {
-      issues.push(unknownTest(reading, place));
+      issues.push(unknownTest(reading, place, family));
       continue;
     }
     const entry = byTest.get(test.id) ?? { test, list: [] };
@@ -112,12 +113,16 @@ const askIfOdd = (
   ];
 };
 
-const unknownTest = (reading: Reading, place: number): Issue => ({
+const unknownTest = (reading: Reading, place: number, family: Family): Issue => ({
   code: 'unknown-test',
   severity: 'warning',
   at: ['readings', place, 'test'],
   message: message('situation.reading.unknown-test', { test: reading.test }),
-  mend: message('situation.reading.unknown-test-mend'),
+  mend: didYouMean(
+    reading.test,
+    family.tests.map(({ id }) => id),
+    message('situation.reading.unknown-test-mend'),
+  ),
 });
 
 const wrongState = (test: DiagnosisTest, reading: Reading, at: readonly (string | number)[]): Issue => ({
@@ -125,9 +130,13 @@ const wrongState = (test: DiagnosisTest, reading: Reading, at: readonly (string 
   severity: 'warning',
   at: [...at, 'state'],
   message: message('situation.reading.unknown-state', { test: test.ask, state: reading.state ?? '' }),
-  mend: message('situation.reading.unknown-state-mend', {
-    states: test.outcomes.map(({ id }) => id).join(', '),
-  }),
+  mend: didYouMean(
+    reading.state ?? '',
+    test.outcomes.map(({ id }) => id),
+    message('situation.reading.unknown-state-mend', {
+      states: test.outcomes.map(({ id }) => id).join(', '),
+    }),
+  ),
 });
 
 const notRead = (

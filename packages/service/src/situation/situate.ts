@@ -5,6 +5,7 @@ import { type Ledger, openLedger } from '../derivation/ledger.ts';
 import { blocked, done, type Gap, type Stage, stageNames } from '../stage/stage.ts';
 import type { Conditioner, Visit } from '../visit/schema.ts';
 import { spokenOf, sweepId } from '../work-plan/operation-kinds.ts';
+import { didYouMean } from './did-you-mean.ts';
 import { putBrineTank } from './figures-of-brine.ts';
 import { chartIssues, gapsOfRates, putMeasuredRates, putRates } from './figures-of-rates.ts';
 import { putDemand, putPrices, putSupply } from './figures-of-site.ts';
@@ -115,13 +116,20 @@ const noSubject = (visit: Visit): Issue => ({
   mend: message('situation.no-subject-mend', { ids: visit.conditioners.map(({ id }) => id).join(', ') }),
 });
 
-const noFamily = (visit: Visit, subject: Conditioner, equipment: Equipment): Issue => ({
-  code: 'unknown-family',
-  severity: 'error',
-  at: ['conditioners', visit.conditioners.indexOf(subject), 'family'],
-  message: message('situation.unknown-family', { family: subject.family }),
-  mend: message('situation.unknown-family-mend', { families: [...equipment.families.keys()].join(', ') }),
-});
+const noFamily = (visit: Visit, subject: Conditioner, equipment: Equipment): Issue => {
+  const known = [...equipment.families.keys()];
+  return {
+    code: 'unknown-family',
+    severity: 'error',
+    at: ['conditioners', visit.conditioners.indexOf(subject), 'family'],
+    message: message('situation.unknown-family', { family: subject.family }),
+    mend: didYouMean(
+      subject.family,
+      known,
+      message('situation.unknown-family-mend', { families: known.join(', ') }),
+    ),
+  };
+};
 
 /** Ids in the document that the definitions do not have: nothing is lost, but somebody is told. */
 const unknownIds = (
@@ -171,7 +179,7 @@ const unknownIds = (
   for (const [at, operation] of (visit.done ?? []).entries()) {
     const spoken = spokenOf(operation.operation).operation;
     if (spoken !== sweepId && !has(family.operations, spoken))
-      wrong.push(unknownId(['done', at, 'operation'], operation.operation, []));
+      wrong.push(unknownOperation(['done', at, 'operation'], operation.operation, spoken, family));
   }
   return wrong;
 };
@@ -181,10 +189,22 @@ const unknownId = (at: readonly (string | number)[], id: string, known: readonly
   severity: 'warning',
   at,
   message: message('situation.unknown-id', { id }),
-  mend:
-    known.length === 0
-      ? message('situation.unknown-id-none')
-      : message('situation.unknown-id-mend', { known: known.join(', ') }),
+  mend: didYouMean(id, known, message('situation.unknown-id-mend', { known: known.join(', ') })),
+});
+
+/** Operations are many: only the nearest is offered, never the list. */
+const unknownOperation = (
+  at: readonly (string | number)[],
+  written: string,
+  spoken: string,
+  family: Family,
+): Issue => ({
+  ...unknownId(at, written, []),
+  mend: didYouMean(
+    spoken,
+    family.operations.map(({ id }) => id),
+    message('situation.unknown-id-none'),
+  ),
 });
 
 /** For stages that cannot begin without a situation. */

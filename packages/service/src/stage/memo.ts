@@ -1,4 +1,5 @@
 import type { Stages } from '../assessment.ts';
+import type { Work } from './work.ts';
 
 type Slot<K extends keyof Stages> = { readonly key: string; readonly value: Stages[K] };
 
@@ -14,14 +15,35 @@ export const remember = <K extends keyof Stages>(
   inputs: unknown,
   run: () => Stages[K],
 ): Stages[K] => {
-  if (memo === undefined) return run();
+  const { value, keep } = recall(memo, stage, inputs);
+  return value ?? keep(run());
+};
+
+/** The same for long work: its progress goes through. */
+export function* rememberWork<K extends keyof Stages>(
+  memo: Memo | undefined,
+  stage: K,
+  inputs: unknown,
+  work: () => Work<Stages[K]>,
+): Work<Stages[K]> {
+  const { value, keep } = recall(memo, stage, inputs);
+  return value ?? keep(yield* work());
+}
+
+const recall = <K extends keyof Stages>(
+  memo: Memo | undefined,
+  stage: K,
+  inputs: unknown,
+): { readonly value?: Stages[K]; readonly keep: (value: Stages[K]) => Stages[K] } => {
+  if (memo === undefined) return { keep: (value) => value };
   const key = JSON.stringify(inputs, plainly);
-  const slot: Slot<K> | undefined = memo[stage];
-  if (slot?.key === key) return slot.value;
-  const made: Slot<K> = { key, value: run() };
   const slots: { [L in K]?: Slot<L> } = memo;
-  slots[stage] = made;
-  return made.value;
+  const keep = (value: Stages[K]): Stages[K] => {
+    slots[stage] = { key, value };
+    return value;
+  };
+  const slot = slots[stage];
+  return slot?.key === key ? { value: slot.value, keep } : { keep };
 };
 
 const plainly = (_key: string, value: unknown): unknown =>

@@ -1,6 +1,7 @@
 import type { Operation } from '@brinewright/equipment';
 import type { Target } from '../recognition/recognition.ts';
 import type { RepairPlan } from '../repair/repair.ts';
+import { stockIds } from '../stock-ids.ts';
 import type { Ways } from './closure.ts';
 import { isLater, isStrip } from './operation-kinds.ts';
 import type { Scope } from './scope.ts';
@@ -19,7 +20,9 @@ export const aimsOf = (repair: RepairPlan, scope: Scope): Aims => {
   const roles = rolesOf(targets, scope);
   const inStack = new Set<string>(scope.family.stack.map(({ is }) => is));
   const wholeStack = [...roles].some((role) => inStack.has(role)) && countsStack(scope);
-  const seals = wholeStack ? ['seal', 'spacer'].filter((role) => inStack.has(role)) : [];
+  const seals = wholeStack
+    ? [stockIds.roles.seal, stockIds.roles.spacer].filter((role) => inStack.has(role))
+    : [];
   return {
     ways: targets.flatMap((target) => waysTo(target, scope)),
     newRoles: new Set([...roles, ...seals, ...rolesOfParts(repair, scope)]),
@@ -58,6 +61,12 @@ const waysToRole = (role: string, scope: Scope): readonly Ways[] => {
   const stacks = taking.filter(({ counts }) => counts === 'stack');
   const ways = (stacks.length > 0 ? stacks : taking).map(({ id }) => [id]);
   return ways.length > 0 ? [ways] : [];
+};
+
+/** Whether everything that a target comes to is done; never for what no operation reaches. */
+export const isReached = (target: Target, scope: Scope, isDone: (id: string) => boolean): boolean => {
+  const wanted = waysTo(target, scope);
+  return wanted.length > 0 && wanted.every((ways) => ways.some((way) => way.every(isDone)));
 };
 
 const rolesOf = (targets: readonly Target[], scope: Scope): ReadonlySet<string> =>

@@ -5,7 +5,7 @@ import type { Recognition } from '../recognition/recognition.ts';
 import type { PartLine, RepairPlan } from '../repair/repair.ts';
 import type { Situation } from '../situation/situation.ts';
 import type { Scope } from './scope.ts';
-import type { GateAsk, GateStep, PlanStep } from './work-plan.ts';
+import type { GateAsk, GateStep, PlanStep, WorkPlan } from './work-plan.ts';
 
 export type GateProblem = {
   readonly s: Situation;
@@ -14,6 +14,7 @@ export type GateProblem = {
   readonly repair: RepairPlan;
   readonly steps: readonly PlanStep[];
   readonly outageMinutes: number;
+  readonly building: WorkPlan['building'];
 };
 
 /** What is compared and agreed before the step that shuts the water. No gate, no isolation. */
@@ -110,10 +111,12 @@ const askPrice = ({ s }: GateProblem): GateAsk => {
   return { id: 'price', met, says: message(met ? 'plan.gate.price' : 'plan.gate.price-not') };
 };
 
-const askOutage = ({ s, outageMinutes }: GateProblem): GateAsk => {
+const askOutage = ({ s, outageMinutes, building: meanwhile }: GateProblem): GateAsk => {
   const met = s.visit.gate?.outageAgreed === true;
   const time = quantity('time', outageMinutes * 60);
-  return { id: 'outage', met, says: message(met ? 'plan.gate.outage' : 'plan.gate.outage-not', { time }) };
+  const building = message(`plan.building.${meanwhile}`);
+  const key = met ? 'plan.gate.outage' : 'plan.gate.outage-not';
+  return { id: 'outage', met, says: message(key, { time, building }) };
 };
 
 const askWayBack = ({ s }: GateProblem): GateAsk => {

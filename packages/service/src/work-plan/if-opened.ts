@@ -3,12 +3,10 @@ import type { RepairPlan } from '../repair/repair.ts';
 import type { Situation } from '../situation/situation.ts';
 import type { Stage } from '../stage/stage.ts';
 import type { Work } from '../stage/work.ts';
+import { openByMaker } from '../stock-ids.ts';
 import { planWork } from './plan-work.ts';
 import type { Sequencer } from './sequencer.ts';
 import type { WorkPlan } from './work-plan.ts';
-
-/** The stock's one operation for a make whose inside nobody has described. */
-const openByMaker = 'open-by-maker';
 
 /**
  * The plan, and for a make nobody has described also the safe way in and out by the maker's instructions: recording,
@@ -26,6 +24,9 @@ export function* planWithWayIn(
   const targets = [{ kind: 'operation', operation: openByMaker }] as const;
   const opened = yield* planWork(s, recognition, { ...repair, targets }, sequencer);
   if (opened.state === 'blocked') return plan;
-  const { steps, minutes, outageMinutes, hazards } = opened.value;
-  return { ...plan, value: { ...plan.value, ifOpened: { steps, minutes, outageMinutes, hazards } } };
+  const { steps, minutes, outageMinutes, building, hazards } = opened.value;
+  return {
+    ...plan,
+    value: { ...plan.value, ifOpened: { steps, minutes, outageMinutes, building, hazards } },
+  };
 }

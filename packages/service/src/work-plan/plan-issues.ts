@@ -1,3 +1,4 @@
+import type { Family } from '@brinewright/equipment';
 import { type Issue, type MessageKey, type MessageValue, message } from '@brinewright/words';
 import type { Target } from '../recognition/recognition.ts';
 import type { Situation } from '../situation/situation.ts';
@@ -6,6 +7,7 @@ import { checkForVariants, type PlanProblem } from './check-plan.ts';
 import type { Later } from './later.ts';
 import type { Scope } from './scope.ts';
 import type { StateKey } from './state.ts';
+import { targetSaid } from './target-said.ts';
 import type { PlanStep, WorkPlan } from './work-plan.ts';
 
 export type Problems = {
@@ -16,19 +18,19 @@ export type Problems = {
 
 /** What the plan cannot keep to, said before anybody works by it. */
 export const planIssues = (s: Situation, plan: WorkPlan, problems: Problems): readonly Issue[] => [
-  ...(s.described ? problems.aims.unreached.map(unreachedIssue) : []),
+  ...(s.described ? problems.aims.unreached.map((target) => unreachedIssue(s.family, target)) : []),
   ...needIssues(plan, problems.scope),
   ...problems.later.left.map(leftIssue),
   ...plan.steps.flatMap(uncountedIssue),
 ];
 
-const unreachedIssue = (target: Target): Issue => {
+const unreachedIssue = (family: Family, target: Target): Issue => {
   const id = 'role' in target ? target.role : 'operation' in target ? target.operation : target.kind;
   return {
     code: 'no-operation',
     severity: 'warning',
     at: ['repair', 'targets', id],
-    message: message('plan.no-operation', { id }),
+    message: message('plan.no-operation', { what: targetSaid(family, target) }),
     mend: message('plan.no-operation-mend'),
   };
 };

@@ -41,7 +41,7 @@ export const backStep = (
   minutes: backMinutes(operation),
   ...(scope.fitsAll(operation.fits) ? {} : { when: operation.fits }),
   puts: operation.takesOut
-    .filter((role) => scope.hasRole(role))
+    .filter(scope.hasRole)
     .map((role) => ({ role, as: newRoles.has(role) ? 'new' : 'old' })),
   lookOvers: [
     ...(operation.counts === 'stack' ? scope.family.looksWrong : []),

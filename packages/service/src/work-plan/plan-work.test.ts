@@ -1,5 +1,5 @@
 import type { Family } from '@brinewright/equipment';
-import { quantity } from '@brinewright/units';
+import { type Quantity, quantity } from '@brinewright/units';
 import { describe, expect, test } from 'vitest';
 import { recognise } from '../recognition/recognise.ts';
 import type { Target } from '../recognition/recognition.ts';
@@ -37,6 +37,17 @@ const doneBy = (...list: readonly string[]): Pick<Visit, 'done'> => ({
 });
 const keys = (messages: readonly { readonly key: string }[]): readonly string[] =>
   messages.map(({ key }) => key);
+
+const givenFigure = (id: string, value: Quantity): Situation['figures'] => ({
+  [id]: {
+    id,
+    quantity: value,
+    by: { kind: 'given', how: 'measured' },
+    inputs: {},
+    source: 'visit',
+    issues: [],
+  },
+});
 
 const upToStack = [
   'photograph',
@@ -140,20 +151,30 @@ describe('a plan that opens the valve', () => {
 });
 
 describe('a plan that does not need the water off', () => {
-  test('has no gate and no isolation', () => {
+  test('has no gate and no isolation, and is proved all the same', () => {
     const plan = planOf([doing('break-bridge'), doing('regenerate')]);
-    expect(ids(plan.steps)).toEqual(['break-bridge', 'regenerate']);
+    expect(ids(plan.steps)).toEqual(['break-bridge', 'run-steps', 'regenerate', 'prove']);
     expect(plan.outageMinutes).toBe(0);
     expect(keys(plan.says)).toEqual(['plan.says.water-stays-on']);
   });
 
-  test('for settings records and sets, and leaves power and piston alone', () => {
-    const family = tinyOperations({
-      faults: tinyOperations().faults.map((fault) =>
-        fault.repair.settings ? { ...fault, repair: { ...fault.repair, do: ['set-program'] } } : fault,
-      ),
-    });
-    expect(ids(planOf([{ kind: 'settings' }], {}, family).steps)).toEqual(['photograph', 'set-program']);
+  const family = tinyOperations({
+    faults: tinyOperations().faults.map((fault) =>
+      fault.repair.settings ? { ...fault, repair: { ...fault.repair, do: ['set-program'] } } : fault,
+    ),
+  });
+  const settings = (...done: readonly string[]) =>
+    planOf([{ kind: 'settings' }], doneBy(...done), family).steps;
+
+  test('for settings records, sets, runs each step and proves, and leaves power and piston alone', () => {
+    expect(ids(settings())).toEqual(['photograph', 'set-program', 'run-steps', 'prove']);
+  });
+
+  test('is still to be proved once the settings are in, and over once it is', () => {
+    const left = (steps: readonly PlanStep[]) =>
+      ids(steps.filter((step) => step.kind !== 'gate' && !step.done));
+    expect(left(settings('photograph', 'set-program'))).toEqual(['run-steps', 'prove']);
+    expect(left(settings('photograph', 'set-program', 'run-steps', 'prove'))).toEqual([]);
   });
 });
 
@@ -265,10 +286,39 @@ describe('a unit that may be hot', () => {
   const stepsWith = (features: Family['features']) =>
     ids(planOf([replace('lid')], {}, tinyOperations({ operations: cooling, features, never: [] })).steps);
 
+  const water = tinyOperations().features.filter(({ id }) => id === 'water');
+
   test('cools before it is opened, and a cold one does not wait', () => {
-    const water = tinyOperations().features.filter(({ id }) => id === 'water');
     expect(stepsWith(water).slice(0, 2)).toEqual(['cool-down', 'lid-off']);
     expect(stepsWith([])[0]).toBe('lid-off');
+  });
+
+  test('goes by its water where that is known: a cold build on hot water cools, a hot build on cold water does not', () => {
+    const family = (features: Family['features']) =>
+      tinyOperations({ operations: cooling, features, never: [] });
+    const first = (features: Family['features'], kelvin: number) => {
+      const figures = givenFigure('situation.temperature.warmest', quantity('temperature', kelvin));
+      const stage = stageOf(visitOf({}, { family: family(features), figures }), repairOf([replace('lid')]));
+      return stage.state === 'done' ? stage.value.steps[0]?.id : undefined;
+    };
+    expect(first([], 333.15)).toBe('cool-down');
+    expect(first(water, 288.15)).toBe('lid-off');
+  });
+
+  test('is hot again once its water was on: the second time it cools anew', () => {
+    const shutting = tinyOperations({
+      operations: [
+        operation('shut', { phase: 'isolate', always: true, makes: { water: 'off', pressure: 'none' } }),
+        ...cooling.map((one) => ({ ...one, needs: { ...one.needs, water: 'off' as const } })),
+        operation('open', { phase: 'restore', always: true, makes: { water: 'on' } }),
+      ],
+      features: water,
+      never: [],
+    });
+    const once = ids(planOf([replace('lid')], {}, shutting).steps).filter((id) => id !== 'gate');
+    const again = planOf([doing('lid-off')], doneBy(...once.slice(0, 2), 'open', 'shut'), shutting);
+    expect(once.slice(0, 2)).toEqual(['shut', 'cool-down']);
+    expect(ids(again.steps)).toContain('cool-down#2');
   });
 });
 
@@ -393,7 +443,48 @@ describe('the gate', () => {
 
   test('stops the plan once it is next, and not before', () => {
     expect(planOf([replace('seal')]).stopped).toBeUndefined();
-    expect(planOf([replace('seal')], doneBy('photograph')).stopped?.at).toBe('gate');
+    const { stopped } = planOf([replace('seal')], doneBy('photograph'));
+    expect(stopped).toMatchObject({ at: 'gate', why: { key: 'plan.stopped.gate' } });
+  });
+});
+
+describe('a gate that was passed over', () => {
+  test('is said to be, and nobody is told that the water stays on', () => {
+    const { stopped } = planOf([replace('seal')], doneBy('photograph', 'warn', 'shut'));
+    expect(stopped).toMatchObject({ at: 'gate', why: { key: 'plan.stopped.gate-passed-over' } });
+  });
+});
+
+describe('the outage', () => {
+  const outage = (more: Partial<Visit>, targets: readonly Target[] = [replace('seal')], family?: Family) => {
+    const plan = planOf(targets, more, family);
+    const gate = plan.steps.find(({ kind }) => kind === 'gate');
+    const ask = gate?.kind === 'gate' ? gate.asks.find(({ id }) => id === 'outage') : undefined;
+    return { building: plan.building, says: ask?.says.values?.building };
+  };
+
+  test('is raw water where a bypass was seen, and either where nobody looked', () => {
+    expect(outage({ apart: { bypass: 'service' } })).toEqual({
+      building: 'raw',
+      says: { key: 'plan.building.raw' },
+    });
+    expect(outage({})).toEqual({ building: 'raw-or-none', says: { key: 'plan.building.raw-or-none' } });
+  });
+
+  test('is no water at all where the bypass itself comes off', () => {
+    const family = tinyOperations({
+      operations: [
+        ...surroundings,
+        operation('bypass-off', {
+          after: [['verify']],
+          needs: { water: 'off', pressure: 'none' },
+          takesOut: ['bypass'],
+          back: back(8),
+        }),
+      ],
+      parts: [],
+    });
+    expect(outage({ apart: { bypass: 'service' } }, [replace('bypass')], family).building).toBe('none');
   });
 });
 
@@ -436,6 +527,7 @@ describe('leaving it safe', () => {
       'plan.leave.bypass',
       'plan.leave.bypass-hard',
       'plan.leave.bagged',
+      'plan.leave.still',
       'plan.warn.boiler',
       'plan.warn.food',
     ]);
@@ -447,7 +539,74 @@ describe('leaving it safe', () => {
     const stage = stageOf(s, repairOf([]));
     expect(stage.state === 'done' ? keys(stage.value.leaveSafe.settings) : []).toEqual([
       'plan.leave.setting',
+      'plan.leave.run',
     ]);
+  });
+
+  test('unplugs a valve that lacks a piece, and says so only when it is unplugged', () => {
+    const short = { operation: 'stack-out', counted: { plug: 1, seal: 2, spacer: 2 } };
+    const plugged: Partial<Visit> = {
+      done: [...upToStack.map((id) => ({ operation: id })), short],
+      apart: { power: 'on' },
+    };
+    const { leaveSafe } = planOf([replace('seal')], plugged);
+    expect(ids(leaveSafe.steps)[0]).toBe('unplug#2');
+    expect(keys(leaveSafe.card)).toContain('plan.leave.bypass');
+    const bare = tinyOperations({
+      operations: tinyOperations().operations.filter(({ id }) => id !== 'unplug'),
+    });
+    const powered = planOf([replace('seal')], { done: [short] }, bare).leaveSafe;
+    expect(keys(powered.card)).toContain('plan.leave.bypass-powered');
+  });
+
+  test('says what it was called for, what was done, what is left, and that nothing was opened', () => {
+    const complaint = { complaint: { words: 'hard' } };
+    const before = planOf([doing('break-bridge'), replace('seal')], complaint).leaveSafe.card;
+    expect(keys(before)).toEqual(['plan.leave.untouched', 'plan.leave.called-for', 'plan.leave.still']);
+    const after = planOf([doing('break-bridge'), replace('seal')], {
+      ...complaint,
+      ...doneBy('break-bridge'),
+    }).leaveSafe.card;
+    expect(after.find(({ key }) => key === 'plan.leave.done')?.values?.what).toBe('break-bridge');
+    expect(after.find(({ key }) => key === 'plan.leave.still')?.values?.what).toEqual({
+      key: 'plan.leave.new-part',
+      values: { part: { key: 'cli.role.seal' } },
+    });
+  });
+
+  test('names what is left once: a part to renew, not the operation that takes it out', () => {
+    const { card } = planOf([replace('drain-control'), doing('drain-control-out')]).leaveSafe;
+    const still = card.find(({ key }) => key === 'plan.leave.still');
+    expect(still?.values?.what).toMatchObject({ key: 'plan.leave.new-part' });
+  });
+
+  test('runs no longer than the found salt softens, less a day, in what the controller can be set to', () => {
+    const gallon = 0.003785411784;
+    const figures = {
+      ...givenFigure('program.found.volume.full', quantity('volume', 1000 * gallon)),
+      ...givenFigure('situation.demand.daily', quantity('volume', 300 * gallon)),
+    };
+    const run = (found: number) => {
+      const s = visitOf({}, { figures, found: { volume: quantity('volume', found * gallon) } });
+      const stage = stageOf(s, repairOf([]));
+      return stage.state === 'done' ? stage.value.leaveSafe.settings[0] : undefined;
+    };
+    expect(run(1500)).toMatchObject({
+      key: 'plan.leave.run-safe',
+      values: { value: { si: expect.closeTo(700 * gallon, 9) } },
+    });
+    expect(run(600)?.key).toBe('plan.leave.run');
+  });
+
+  test('costs what runs to the drain until then, in money where prices are known, and nothing in bypass', () => {
+    const leak = givenFigure('program.leak.day', quantity('volume', 0.3));
+    const cost = givenFigure('program.leak.cost-day', quantity('money', 2));
+    const card = (figures: Situation['figures']) => {
+      const stage = stageOf(visitOf({}, { figures }), repairOf([]));
+      return stage.state === 'done' ? keys(stage.value.leaveSafe.card) : [];
+    };
+    expect(card(leak)).toContain('plan.leave.leak-day');
+    expect(card({ ...leak, ...cost })).toContain('plan.leave.leak-cost-day');
   });
 });
 
@@ -457,6 +616,25 @@ describe('what hangs on the water', () => {
 
   test('raw water to a boiler and a shut outlet for fire water are said while both kinds are possible', () => {
     expect(issuesOf(['boiler', 'fire'], [])).toEqual(['raw-pass-use', 'shut-outlet-use']);
+  });
+
+  test('nothing is asserted of an outlet that is not settled: the sentence carries the odds', () => {
+    const s = visitOf({ site: { name: 'x', uses: ['boiler', 'fire'] } });
+    const stage = recognise(s, [], () => 0);
+    const known = stage.state === 'done' ? stage.value : undefined;
+    const { issues } = finish(planWork(s, known, repairOf([]), sensibleSequencer));
+    const odds = issues.map(({ message: { key, values } }) => [key, values?.odds]);
+    expect(odds).toMatchObject([
+      ['plan.outlet.not-settled', { kind: 'share' }],
+      ['plan.outlet.not-settled', { kind: 'share' }],
+    ]);
+  });
+
+  test('a kind that is settled is said outright', () => {
+    const s = visitOf({ site: { name: 'x', uses: ['fire'] } });
+    const convert: Target = { kind: 'convert', feature: 'regeneration', to: 'shut-outlet' };
+    const [issue] = stageOf(s, repairOf([convert])).issues.filter(({ code }) => code === 'shut-outlet-use');
+    expect(issue?.message.key).toBe('plan.shut-outlet.fire');
   });
 
   test('a conversion to shut-outlet warns of fire water only', () => {
@@ -496,6 +674,11 @@ describe('what a definition cannot do', () => {
   test('a part that no operation takes out is said and left out', () => {
     const { issues } = stageOf(visitOf({}), repairOf([replace('gasket')]));
     expect(issues.map(({ code }) => code)).toEqual(['no-operation']);
+    const named = stageOf(
+      visitOf({}, { family: tinyOperations({ operations: [] }) }),
+      repairOf([replace('float')]),
+    );
+    expect(named.issues[0]?.message.values?.what).toEqual({ key: 'cli.role.float' });
   });
 
   test('a state that nothing makes is said with the operation that needs it', () => {

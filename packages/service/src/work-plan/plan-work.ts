@@ -5,6 +5,7 @@ import type { Situation } from '../situation/situation.ts';
 import { done, type Gap, type Stage } from '../stage/stage.ts';
 import type { Work } from '../stage/work.ts';
 import { type Aims, aimsOf } from './aims.ts';
+import { buildingMeanwhile } from './building.ts';
 import { forwardSteps } from './forward.ts';
 import { gateFor } from './gate.ts';
 import type { Later } from './later.ts';
@@ -42,19 +43,22 @@ export function* planWork(
   const needed = neededFor(aims.ways, scope, present, { forced: isForced(s, aims, present) });
   const { ungated, later } = yield* stepsFor({ scope, aims, present, needed }, sequencer);
   const outage = outageMinutes(ungated, present.state, scope);
-  const gated = { s, scope, recognition, repair, steps: ungated, outageMinutes: outage };
+  const building = buildingMeanwhile(s, ungated);
+  const gated = { s, scope, recognition, repair, steps: ungated, outageMinutes: outage, building };
   const steps = needed.shuts ? withGate(ungated, gateFor(gated)) : ungated;
   const miscount = miscountIn(steps);
-  const stopped = stoppedAt(steps, miscount);
+  const stopped = stoppedAt(steps, miscount, present.state);
+  const leaving = { s, scope, present, targets: repair.targets, missingAt: miscount?.operation };
   const plan: WorkPlan = {
     steps,
     minutes: minutesOf(steps, scope),
     outageMinutes: outage,
+    building,
     changes: changesOf(steps, scope),
     ...(stopped === undefined ? {} : { stopped }),
     hazards: hazardsOf(steps),
     state: present.state,
-    leaveSafe: yield* leaveSafeFrom(s, scope, present, miscount?.operation, sequencer),
+    leaveSafe: yield* leaveSafeFrom(leaving, sequencer),
     says: [...saysOf(s, aims, needed.shuts, steps), ...whenSaid(scope, steps)],
   };
   const issues = planIssues(s, plan, { aims, later, scope });

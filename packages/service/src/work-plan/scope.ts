@@ -1,16 +1,18 @@
 import { type Family, type Fits, fitsVariant, type Operation, type Variant } from '@brinewright/equipment';
 import type { Belief, Recognition, Target } from '../recognition/recognition.ts';
 import { variantSpace } from '../recognition/variant-space.ts';
+import { converted } from '../repair/convert.ts';
 import type { Situation } from '../situation/situation.ts';
+import { stockIds } from '../stock-ids.ts';
 import { byText } from './operation-kinds.ts';
 
 /** An operation is planned when the variants it fits have more than this chance together. */
 const worthPlanning = 0.02;
-/** A special tool is asked for at the gate above this chance; below it the feature counts as settled. */
+/** A special tool is asked for and a part looked for above this chance; below it the feature counts as settled. */
 const worthBringing = 0.05;
 
 /** Features that matter to the work even where no operation names them: hot units cool first. */
-const alwaysTold = ['water', 'build'] as const;
+const alwaysTold = [stockIds.features.water, stockIds.features.build];
 
 /** What may be under the cover: classes of variants that operations and tools treat alike, and what fits them. */
 export type Scope = {
@@ -20,7 +22,7 @@ export type Scope = {
   readonly operations: ReadonlyMap<string, Operation>;
   readonly fitsAll: (fits: Fits) => boolean;
   readonly tools: (operation: Operation) => readonly string[];
-  /** A stock names pieces that not every family has; without any part list all of them may be there. */
+  /** A stock names pieces that not every family or variant has; without any part list all of them may be there. */
   readonly hasRole: (role: string) => boolean;
 };
 
@@ -47,8 +49,29 @@ export const scopeOf = (
         .map((operation) => [operation.id, operation]),
     ),
     fitsAll: (fits) => classes.every(({ variant }) => fitsVariant(fits, variant)),
-    hasRole: (role) => family.parts.length === 0 || family.parts.some(({ is }) => is === role),
+    hasRole: roleIn(s, belief, targets),
     tools: (operation) => operation.tools.filter((tool) => fitTools.has(tool) || !known.has(tool)),
+  };
+};
+
+/** A role is there unless the parts that have it fit only what is settled not to be, now or once converted. */
+const roleIn = (s: Situation, belief: Belief, targets: readonly Target[]): Scope['hasRole'] => {
+  const { parts } = s.family;
+  const space = variantSpace(s.family);
+  const known = new Map<string, boolean>();
+  const isThere = (role: string): boolean => {
+    const own = parts.filter(({ is }) => is === role);
+    const chance = space.marginal(belief, (variant) => {
+      if ((variant.build ?? s.kind) !== s.kind) return '';
+      const may = [variant, converted(variant, targets)];
+      return own.some(({ fits }) => may.some((one) => fitsVariant(fits, one))) ? role : '';
+    });
+    return (chance.get(role) ?? 0) > worthBringing;
+  };
+  return (role) => {
+    const is = known.get(role) ?? (parts.length === 0 || isThere(role));
+    known.set(role, is);
+    return is;
   };
 };
 

@@ -1,6 +1,8 @@
+import type { WorkState } from '@brinewright/equipment';
 import { type Message, message } from '@brinewright/words';
 import { isLater } from './operation-kinds.ts';
 import { miscount } from './stack-count.ts';
+import { isShut } from './state.ts';
 import type { PlanStep, WorkPlan } from './work-plan.ts';
 
 export type Miscount = {
@@ -21,10 +23,11 @@ export const miscountIn = (steps: readonly PlanStep[]): Miscount | undefined => 
   return undefined;
 };
 
-/** A miscount, or a gate that is next and not passed. */
+/** A miscount, or a gate that is next and not passed, or was passed over. */
 export const stoppedAt = (
   steps: readonly PlanStep[],
   wrong: Miscount | undefined,
+  state: WorkState,
 ): WorkPlan['stopped'] | undefined => {
   if (wrong !== undefined) return { at: wrong.at, why: wrong.why, mend: wrong.mend };
   const at = steps.findIndex((step) => step.kind === 'gate' && !step.passed);
@@ -32,7 +35,8 @@ export const stoppedAt = (
   if (gate?.kind !== 'gate' || !isNext(steps, at)) return undefined;
   const missing = gate.asks.find(({ met }) => !met);
   if (missing === undefined) return undefined;
-  return { at: gate.id, why: message('plan.stopped.gate'), mend: missing.says };
+  const why = message(isShut(state) ? 'plan.stopped.gate-passed-over' : 'plan.stopped.gate');
+  return { at: gate.id, why, mend: missing.says };
 };
 
 /** Nothing before it is open, and something to be opened comes after it. */

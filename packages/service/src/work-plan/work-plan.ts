@@ -73,6 +73,8 @@ export type WorkPlan = {
   readonly minutes: number;
   /** Of the steps still to do with the water off. */
   readonly outageMinutes: number;
+  /** What the building gets meanwhile: raw water by the bypass, none, or the one or the other. */
+  readonly building: 'raw' | 'raw-or-none' | 'none';
   /** Tools and sides changed over the steps still to do, and about what that adds. */
   readonly changes: { readonly tools: number; readonly sides: number; readonly minutes: number };
   /** Stopped at an operation: a miscount, or the gate not passed. */
@@ -81,6 +83,6 @@ export type WorkPlan = {
   readonly state: WorkState;
   readonly leaveSafe: LeaveSafe;
   /** For a make nobody has described: the safe way in and out, should it have to be opened. */
-  readonly ifOpened?: Pick<WorkPlan, 'steps' | 'minutes' | 'outageMinutes' | 'hazards'>;
+  readonly ifOpened?: Pick<WorkPlan, 'steps' | 'minutes' | 'outageMinutes' | 'building' | 'hazards'>;
   readonly says: readonly Message[];
 };

@@ -199,6 +199,7 @@ export const cliEn = {
   'cli.program.saved': 'Saved',
   'cli.program.changed': 'change',
   'cli.program.chosen': 'chosen',
+  'cli.program.days-expected': 'By the volume about every {expected}.',
   'cli.program.days-limit': 'Calendar limit {limit}.',
   'cli.program.window': 'Backwash {floor} to {ceiling}, best {aim}.',
   'cli.program.window-inside': 'Fitted: {fitted}, inside.',

@@ -27,7 +27,7 @@ export const diagnosisEn = {
   'diagnosis.gap.no-faults':
     'The definition of {family} lists no faults for this kind of unit. Take them from a stock with “like”, or write them.',
   'diagnosis.gap.reading-not-judged':
-    '{test} The reading is kept, but the rate it is compared with is not known. Measure it, or name what is fitted.',
+    '“{test}”: the reading is kept, but the rate it is compared with is not known. Measure it, or name what is fitted.',
   'diagnosis.gap.test-not-judged':
-    '{test} It would tell something once the rate it is compared with is known. Measure it, or name what is fitted.',
+    '“{test}” would tell something once the rate it is compared with is known. Measure it, or name what is fitted.',
 } as const satisfies Record<string, string>;

@@ -29,12 +29,21 @@ export const planEn = {
     'Photograph settings, clock, wiring and damage. A power cut may lose the program.',
   'plan.gate.price': 'The price is agreed.',
   'plan.gate.price-not': 'The price is not agreed yet.',
-  'plan.gate.outage': 'The outage is agreed: the water is off for about {time}.',
-  'plan.gate.outage-not': 'The outage is not agreed yet. The water is off for about {time}.',
+  'plan.gate.outage': 'The outage is agreed: out of service for about {time}, meanwhile {building}.',
+  'plan.gate.outage-not':
+    'The outage is not agreed yet. Out of service for about {time}, meanwhile {building}.',
+  'plan.building.raw': 'raw water by the bypass',
+  'plan.building.raw-or-none': 'raw water by the bypass, or none where there is no bypass',
+  'plan.building.none': 'no water',
   'plan.gate.way-back': 'The way back is known: {way}',
   'plan.gate.way-back-not': 'Write down how the unit goes back if the work cannot be finished today.',
 
   'plan.stopped.gate': 'The gate is not passed. The water stays on until it is.',
+
+  'plan.stopped.gate-passed-over':
+    'The gate was passed over: the unit is shut and not everything was compared and agreed. Make good what is open, or leave the unit safe.',
+
+  'plan.target.settings': 'settings of the program',
 
   'plan.piece.seal': 'seals',
   'plan.piece.spacer': 'spacers',
@@ -58,12 +67,25 @@ export const planEn = {
     'Draw the stack out again, look in the bore with a lamp for an old piece, and start anew by the list.',
 
   'plan.leave.service': 'The unit is put back as it was and stands in service.',
+  'plan.leave.untouched': 'Nothing was opened; the unit stands in service as it was found.',
+  'plan.leave.found-in-bypass':
+    'Nothing was opened. The unit was found in bypass, so the water is not treated.',
+  'plan.leave.bypass-powered':
+    'The unit stands in bypass and closed, and its power is on: unplug it. It must not see pressure.',
   'plan.leave.bypass': 'The unit stands in bypass, closed and unplugged. It must not see pressure.',
   'plan.leave.bypass-hard': 'The water is hard until the unit is back in service.',
   'plan.leave.bypass-raw': 'The water is not filtered until the unit is back in service.',
   'plan.leave.bagged': 'The pieces are in a bag tied to the valve. They do not add up to the whole stack.',
-  'plan.leave.cost-day': 'Until then it costs about {cost} a day.',
+  'plan.leave.called-for': 'Called for: “{words}”',
+  'plan.leave.done': 'Done today: {what}.',
+  'plan.leave.new-part': 'new {part}',
+  'plan.leave.still': 'Still to do: {what}.',
+  'plan.leave.leak-day': 'Until then about {water} a day run to the drain.',
+  'plan.leave.leak-cost-day': 'Until then about {water} a day run to the drain; that costs {cost} a day.',
   'plan.leave.setting': '{setting}: back to {value}, now {now}.',
+  'plan.leave.run': '{setting}: {value}, as found.',
+  'plan.leave.run-safe':
+    '{setting}: {value} until the next visit. The {found} found are more than the salt of the found settings softens; a day’s use is held back.',
   'plan.setting.backwash': 'Backwash',
   'plan.setting.brine': 'Brine',
   'plan.setting.draw': 'Brine draw',
@@ -101,10 +123,12 @@ export const planEn = {
   'plan.shut-outlet.fire': 'During regeneration the outlet is shut, and fire water hangs on it.',
   'plan.shut-outlet.eyewash': 'During regeneration the outlet is shut, and an eyewash hangs on it.',
   'plan.shut-outlet.cooling': 'During regeneration the outlet is shut, and cooling hangs on it.',
+  'plan.outlet.not-settled': 'If so ({odds}; what the outlet does is not settled): {says}',
+  'plan.outlet.not-known': 'Either may be, what the outlet does is not known. If so: {says}',
   'plan.shut-outlet-mend':
     'Feed it from before the unit, or have a written plan for the time of regeneration.',
 
-  'plan.no-operation': 'No operation of the definition reaches “{id}”, so the plan leaves it out.',
+  'plan.no-operation': 'No operation of the definition reaches this: {what}. So the plan leaves it out.',
   'plan.no-operation-mend': 'Add an operation with takes-out for it, or do it by the maker’s instructions.',
   'plan.state.water': 'Water',
   'plan.state.pressure': 'Pressure',

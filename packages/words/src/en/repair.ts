@@ -23,11 +23,11 @@ export const repairEn = {
   'repair.drain-control':
     'Backwash here needs {floor} to {ceiling}, and what is fitted gives {fitted}. Fit: {control}.',
   'repair.no-drain-control':
-    'Backwash here needs {floor} to {ceiling}, and no drain control of {family} lies in that. Nothing is adapted; the program names what else can be done.',
+    'Backwash here needs {floor} to {ceiling}, and no drain control in the definition lies in that. Nothing is adapted; ask the maker for a control of that flow.',
   'repair.no-drain-window': 'No drain control can be chosen. {why} Nothing is adapted.',
   'repair.substitute-refill':
     '{control} ({rate}) can take its place: then every refill time is multiplied by {times}, and nothing else changes.',
-  'repair.mend': '{fault}: {mend}',
+  'repair.mend': '{fault}: {mend}.',
   'repair.undescribed':
     'No part list for this make. Note every number found on parts and body; take the old piece along and compare.',
   'repair.convert-check': 'Before converting: {check}.',

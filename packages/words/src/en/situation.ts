@@ -31,7 +31,7 @@ export const situationEn = {
   'situation.reading.unknown-test':
     'The definitions have no test “{test}”. The reading is kept and not used.',
   'situation.reading.unknown-test-mend': '“equipment show” lists the tests.',
-  'situation.reading.unknown-state': '{test} has no result “{state}”.',
+  'situation.reading.unknown-state': '“{test}” has no result “{state}”.',
   'situation.reading.unknown-state-mend': 'Write one of these: {states}, or cannot-do.',
   'situation.reading.wild':
     '{what}: {wild, plural, one {# of {repeats} readings lies far from the others and hardly counts.} other {# of {repeats} readings lie far from the others and hardly count.}}',

@@ -202,6 +202,7 @@ export const cliEs = {
   'cli.program.saved': 'Ahorro',
   'cli.program.changed': 'cambia',
   'cli.program.chosen': 'elegida',
+  'cli.program.days-expected': 'Por el volumen, cerca de cada {expected}.',
   'cli.program.days-limit': 'Límite por calendario: {limit}.',
   'cli.program.window': 'Retrolavado de {floor} a {ceiling}, mejor {aim}.',
   'cli.program.window-inside': 'Instalado: {fitted}, adentro.',

@@ -30,7 +30,7 @@ export const diagnosisEs = {
   'diagnosis.gap.no-faults':
     'La definición de {family} no tiene fallas para este tipo de equipo. Tómelas de una base con “like” o escríbalas.',
   'diagnosis.gap.reading-not-judged':
-    '{test} La lectura se guarda, pero no se conoce el flujo con que se compara. Mídalo o indique qué lleva instalado.',
+    '“{test}”: la lectura se guarda, pero no se conoce el flujo con que se compara. Mídalo o indique qué lleva instalado.',
   'diagnosis.gap.test-not-judged':
-    '{test} Diría algo si se conociera el flujo con que se compara. Mídalo o indique qué lleva instalado.',
+    '“{test}” diría algo si se conociera el flujo con que se compara. Mídalo o indique qué lleva instalado.',
 } as const satisfies Translation<typeof diagnosisEn>;

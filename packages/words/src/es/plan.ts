@@ -31,12 +31,21 @@ export const planEs = {
     'Fotografiar ajustes, reloj, cableado y daños. Un corte de luz puede borrar el programa.',
   'plan.gate.price': 'El precio está acordado.',
   'plan.gate.price-not': 'El precio todavía no está acordado.',
-  'plan.gate.outage': 'El corte está acordado: sin agua unos {time}.',
-  'plan.gate.outage-not': 'El corte todavía no está acordado. Son unos {time} sin agua.',
+  'plan.gate.outage': 'El paro está acordado: fuera de servicio unos {time}; mientras tanto, {building}.',
+  'plan.gate.outage-not':
+    'El paro todavía no está acordado. Son unos {time} fuera de servicio; mientras tanto, {building}.',
+  'plan.building.raw': 'agua cruda por el bypass',
+  'plan.building.raw-or-none': 'agua cruda por el bypass, o nada donde no hay bypass',
+  'plan.building.none': 'sin agua',
   'plan.gate.way-back': 'Se sabe cómo volver atrás: {way}',
   'plan.gate.way-back-not': 'Anotar cómo queda el equipo si el trabajo no se termina hoy.',
 
   'plan.stopped.gate': 'Falta lo acordado antes de cortar. El agua sigue abierta hasta entonces.',
+
+  'plan.stopped.gate-passed-over':
+    'El equipo ya está cerrado sin haber comparado y acordado todo antes. Completar lo que falta o dejar el equipo seguro.',
+
+  'plan.target.settings': 'ajustes del programa',
 
   'plan.piece.seal': 'sellos',
   'plan.piece.spacer': 'espaciadores',
@@ -60,12 +69,24 @@ export const planEs = {
     'Sacar otra vez el paquete, buscar con lámpara una pieza vieja en el cilindro y empezar de nuevo con la lista.',
 
   'plan.leave.service': 'El equipo queda armado como estaba y en servicio.',
+  'plan.leave.untouched': 'No se abrió nada; el equipo sigue en servicio como estaba.',
+  'plan.leave.found-in-bypass': 'No se abrió nada. El equipo estaba en bypass; el agua sale sin tratar.',
+  'plan.leave.bypass-powered':
+    'El equipo queda en bypass y cerrado, pero con corriente: desconectarlo. No debe recibir presión.',
   'plan.leave.bypass': 'El equipo queda en bypass, cerrado y desconectado. No debe recibir presión.',
   'plan.leave.bypass-hard': 'El agua sale dura hasta que el equipo vuelva a servicio.',
   'plan.leave.bypass-raw': 'El agua sale sin filtrar hasta que el equipo vuelva a servicio.',
   'plan.leave.bagged': 'Las piezas están en una bolsa atada a la válvula. No completan el paquete.',
-  'plan.leave.cost-day': 'Mientras tanto cuesta unos {cost} por día.',
+  'plan.leave.called-for': 'Se llamó por: “{words}”',
+  'plan.leave.done': 'Hecho hoy: {what}.',
+  'plan.leave.new-part': '{part} (pieza nueva)',
+  'plan.leave.still': 'Falta por hacer: {what}.',
+  'plan.leave.leak-day': 'Mientras tanto se van al drenaje unos {water} al día.',
+  'plan.leave.leak-cost-day': 'Mientras tanto se van al drenaje unos {water} al día; cuestan {cost} al día.',
   'plan.leave.setting': '{setting}: volver a {value}, ahora {now}.',
+  'plan.leave.run': '{setting}: {value}, como estaba.',
+  'plan.leave.run-safe':
+    '{setting}: {value} hasta la próxima visita. Los {found} encontrados son más de lo que suaviza la sal de los ajustes encontrados; se reserva el consumo de un día.',
   'plan.setting.backwash': 'Retrolavado',
   'plan.setting.brine': 'Salmuera',
   'plan.setting.draw': 'Succión de salmuera',
@@ -103,10 +124,12 @@ export const planEs = {
   'plan.shut-outlet.fire': 'En la regeneración la salida se cierra, y de ella depende agua contra incendio.',
   'plan.shut-outlet.eyewash': 'En la regeneración la salida se cierra, y de ella depende un lavaojos.',
   'plan.shut-outlet.cooling': 'En la regeneración la salida se cierra, y de ella depende un enfriamiento.',
+  'plan.outlet.not-settled': 'Si así fuera ({odds}; falta aclarar qué hace la salida): {says}',
+  'plan.outlet.not-known': 'Puede ser lo uno o lo otro; no se sabe qué hace la salida. Si así fuera: {says}',
   'plan.shut-outlet-mend':
     'Alimentarlo desde antes del equipo, o tener un plan escrito para el tiempo de regeneración.',
 
-  'plan.no-operation': 'Ninguna operación de la definición llega a “{id}”; el plan no la incluye.',
+  'plan.no-operation': 'Ninguna operación de la definición llega a esto: {what}. El plan no la incluye.',
   'plan.no-operation-mend':
     'Agregar una operación con takes-out, o hacerlo según las instrucciones del fabricante.',
   'plan.state.water': 'Agua',

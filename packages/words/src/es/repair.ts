@@ -27,11 +27,11 @@ export const repairEs = {
   'repair.drain-control':
     'El retrolavado pide aquí de {floor} a {ceiling}, y lo instalado da {fitted}. Ponga: {control}.',
   'repair.no-drain-control':
-    'El retrolavado pide aquí de {floor} a {ceiling}, y ningún control de drenaje de {family} queda ahí. No se adapta nada; el programa dice qué más se puede hacer.',
+    'El retrolavado pide aquí de {floor} a {ceiling}, y ningún control de drenaje de la definición queda ahí. No se adapta nada; pida al fabricante un control de ese flujo.',
   'repair.no-drain-window': 'No se puede elegir control de drenaje. {why} No se adapta nada.',
   'repair.substitute-refill':
     '{control} ({rate}) puede tomar su lugar: entonces cada tiempo de llenado se multiplica por {times}, y nada más cambia.',
-  'repair.mend': '{fault}: {mend}',
+  'repair.mend': '{fault}: {mend}.',
   'repair.undescribed':
     'No hay lista de piezas para esta marca. Anote cada número en piezas y cuerpo; lleve la pieza vieja y compare.',
   'repair.convert-check': 'Antes de convertir: {check}.',

@@ -37,7 +37,7 @@ export const situationEs = {
   'situation.reading.unknown-test':
     'Las definiciones no tienen la prueba “{test}”. La lectura se conserva y no se usa.',
   'situation.reading.unknown-test-mend': '“equipment show” lista las pruebas.',
-  'situation.reading.unknown-state': '{test} no tiene el resultado “{state}”.',
+  'situation.reading.unknown-state': '“{test}” no tiene el resultado “{state}”.',
   'situation.reading.unknown-state-mend': 'Escriba uno de estos: {states}, o cannot-do.',
   'situation.reading.wild':
     '{what}: {wild, plural, one {# de {repeats} lecturas está lejos de las otras y casi no cuenta.} other {# de {repeats} lecturas están lejos de las otras y casi no cuentan.}}',
