@@ -5,6 +5,8 @@ import type { Ledger } from '../derivation/ledger.ts';
 import type { Situation } from '../situation/situation.ts';
 import { putDoseAtRate } from './chain.ts';
 import type { BackwashWindow } from './program-advice.ts';
+import { neighboursOf, upward } from './rounding.ts';
+import { anyController } from './timed-settings.ts';
 
 /**
  * The other way to mend a wrong dose: the refill control for which the found time would be right. Time or control,
@@ -56,8 +58,12 @@ export const drainInstead = (
     ? [
         message(`program.window.fit-${window.fits}-rinse`, {
           ...values,
-          rinse: quantity('time', ledger.need(`${at}.fast-rinse.time`)),
+          rinse: quantity('time', held(s, ledger.need(`${at}.fast-rinse.time`))),
         }),
       ]
     : [message(`program.window.fit-${window.fits}`, values)];
 };
+
+/** What the controller holds, never shorter than asked. */
+const held = (s: Situation, time: number): number =>
+  upward(time, neighboursOf(time, (s.controller ?? anyController).times));

@@ -46,7 +46,7 @@ describe('a backwash outside the window', () => {
     expect(operations).toContain('drain-control-out');
     const asked = gate?.asks.find(({ id }) => id === 'kit');
     expect(asked?.met).toBe(false);
-    expect(asked === undefined ? '' : formatMessage(asked.says, english)).toContain('Drain control 4.6 gpm');
+    expect(asked === undefined ? '' : formatMessage(asked.says, english)).toContain('Drain control, 4 slots');
     expect(repair.advice.map((one) => formatMessage(one, english)).join()).toContain(
       'Drain control, 4 slots',
     );

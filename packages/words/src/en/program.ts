@@ -49,9 +49,9 @@ export const programEn = {
   'program.window.fit-below': 'The fitted backwash of {fitted} is too weak for this bed: fit {control}.',
   'program.window.fit-above': 'The fitted backwash of {fitted} is too strong for this bed: fit {control}.',
   'program.window.fit-below-rinse':
-    'The fitted backwash of {fitted} is too weak for this bed: fit {control}. The fast rinse is then {rinse}.',
+    'The fitted backwash of {fitted} is too weak for this bed: fit {control}. With it set the fast rinse to {rinse}.',
   'program.window.fit-above-rinse':
-    'The fitted backwash of {fitted} is too strong for this bed: fit {control}. The fast rinse is then {rinse}.',
+    'The fitted backwash of {fitted} is too strong for this bed: fit {control}. With it set the fast rinse to {rinse}.',
   'program.window.fitted-below':
     'The backwash of {fitted} is too weak for this bed, and no drain control in the definition lies in the window.',
   'program.window.fitted-above':

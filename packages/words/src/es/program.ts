@@ -55,9 +55,9 @@ export const programEs = {
   'program.window.fit-above':
     'El retrolavado instalado de {fitted} es fuerte para este lecho: ponga {control}.',
   'program.window.fit-below-rinse':
-    'El retrolavado instalado de {fitted} es débil para este lecho: ponga {control}. El enjuague rápido es entonces de {rinse}.',
+    'El retrolavado instalado de {fitted} es débil para este lecho: ponga {control}. Con él, ponga el enjuague rápido en {rinse}.',
   'program.window.fit-above-rinse':
-    'El retrolavado instalado de {fitted} es fuerte para este lecho: ponga {control}. El enjuague rápido es entonces de {rinse}.',
+    'El retrolavado instalado de {fitted} es fuerte para este lecho: ponga {control}. Con él, ponga el enjuague rápido en {rinse}.',
   'program.window.fitted-below':
     'El retrolavado de {fitted} es débil para este lecho, y ningún control de drenaje de la definición queda en la ventana.',
   'program.window.fitted-above':
