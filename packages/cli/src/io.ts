@@ -6,6 +6,8 @@ export type Io = {
   readonly env: Readonly<Record<string, string | undefined>>;
   readonly readText: (path: string) => string;
   readonly readBase64: (path: string) => string;
+  /** Where a path leads once its links are followed, whether or not a file is there yet. */
+  readonly realPath: (path: string) => string;
   readonly writeText: (path: string, text: string) => void;
   /** ISO instant. */
   readonly now: () => string;

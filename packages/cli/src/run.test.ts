@@ -1,4 +1,5 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { run } from './run.ts';
@@ -39,6 +40,7 @@ describe('the papers', () => {
       env: {},
       readText: (path) => readFileSync(path, 'utf8'),
       readBase64: () => '',
+      realPath: (path) => path,
       writeText: () => {
         throw Object.assign(new Error('no such folder'), { code: 'ENOENT' });
       },
@@ -48,6 +50,47 @@ describe('the papers', () => {
     expect(err.join('')).toBe(
       'no/r.html was not written. Check that its folder exists and may be written to.\n',
     );
+  });
+});
+
+describe('a paper', () => {
+  const visit = 'demo/laundry-fast.yaml';
+
+  it.each([
+    ['the visit', ['--html', visit], `--html ${visit} would overwrite a file that this command reads.`],
+    ['the visit by another path', ['--card', 'demo/../demo/laundry-fast.yaml'], 'would overwrite a file'],
+    [
+      'a definition',
+      ['--sheet', 'docs/samples/heron.yaml', '--equipment', 'docs/samples/heron.yaml'],
+      'would overwrite a file',
+    ],
+    [
+      'a definition in a folder of them',
+      ['--sheet', 'docs/samples/heron.yaml', '--equipment', 'docs/samples'],
+      'would overwrite a file',
+    ],
+    [
+      'another paper',
+      ['--html', 'p.html', '--card', './p.html'],
+      '--card ./p.html would overwrite the paper of --html.',
+    ],
+  ])('is not written onto %s', async (_title, options, told) => {
+    const { code, out, err, written } = await runInProcess(['assess', visit, ...options]);
+    expect(code).toBe(2);
+    expect(out).toBe('');
+    expect(err).toContain(told);
+    expect(err).toContain('Nothing was written. Name another file for the paper.');
+    expect(written.size).toBe(0);
+  });
+
+  it('is not written onto the visit through a link to it', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'brinewright-'));
+    const link = join(folder, 'report.html');
+    symlinkSync(join(repository, visit), link);
+    const { code, written } = await runInProcess(['assess', visit, '--html', link]);
+    rmSync(folder, { recursive: true });
+    expect(code).toBe(2);
+    expect(written.size).toBe(0);
   });
 });
 
@@ -63,6 +106,7 @@ describe('a mistake of ours', () => {
         throw new TypeError('disk on fire');
       },
       readBase64: () => '',
+      realPath: (path) => path,
       writeText: () => {},
       now: () => '2026-11-25T15:00:00.000Z',
     });

@@ -47,6 +47,13 @@ const tokensOf = (argv: readonly string[]) =>
 /** Reads a command line: the verb, its arguments, its options. Nothing is done yet. */
 export const parseCommandLine = (argv: readonly string[]): Parsed => {
   const tokens = tokensOf(argv);
+  const [first] = tokens.filter(({ kind }) => kind === 'positional');
+  return first !== undefined && argv[first.index] === 'help'
+    ? parseWords(tokensOf(['--help', ...argv.toSpliced(first.index, 1)]))
+    : parseWords(tokens);
+};
+
+const parseWords = (tokens: readonly Token[]): Parsed => {
   const given = givenIn(tokens);
   const words = tokens.flatMap((token) => (token.kind === 'positional' ? [token] : []));
   const named = words.map(({ value }) => value);
@@ -92,6 +99,8 @@ const optionProblem = (tokens: readonly Token[], verb: Verb | undefined): Messag
     const { value: wanted, oneOf } = optionOf(name);
     if (wanted !== undefined && value === undefined)
       return message('cli.option-value', { option: rawName, value: wanted });
+    if (wanted !== undefined && value?.startsWith('--') === true)
+      return message('cli.option-as-value', { option: rawName, value: wanted, found: value });
     if (wanted === undefined && value !== undefined)
       return message('cli.option-no-value', { option: rawName });
     if (oneOf !== undefined && value !== undefined && !oneOf.includes(value))

@@ -6,11 +6,17 @@ import { exit } from '../exit.ts';
 import { assessmentJson } from '../json/assessment-json.ts';
 import { assessmentText, type ShownStage, stageText } from '../report/assessment-text.ts';
 import { viewOf } from '../view.ts';
+import { paperOnto } from './paper-onto.ts';
 import { type Made, writePapers } from './papers.ts';
 import { readEquipment, readVisit } from './reading.ts';
 import { whyCommand } from './why.ts';
 
-export const assessCommand = (call: Call): number =>
+export const assessCommand = (call: Call): number => {
+  const onto = paperOnto(call);
+  return onto === undefined ? assessAndWrite(call) : misused(call, onto, message('cli.onto-mend'));
+};
+
+const assessAndWrite = (call: Call): number =>
   assessed(call, (made) => {
     const written = writePapers(call, made);
     if (written === 'failed') return exit.faulty;

@@ -28,10 +28,7 @@ export type Made = { readonly view: View; readonly visit: Visit; readonly equipm
 export type Written = 'none-asked' | 'all' | 'failed';
 
 export const writePapers = (call: Call, made: Made): Written => {
-  const asked = papers.flatMap((one) => {
-    const file = optionValue(call.given, one.option);
-    return file === undefined ? [] : [{ ...one, file }];
-  });
+  const asked = papersAsked(call);
   if (asked.length === 0) return 'none-asked';
   const options = paperOptions(call, made);
   for (const { file, paper, written } of asked) {
@@ -40,6 +37,12 @@ export const writePapers = (call: Call, made: Made): Written => {
   }
   return 'all';
 };
+
+export const papersAsked = ({ given }: Call) =>
+  papers.flatMap((one) => {
+    const file = optionValue(given, one.option);
+    return file === undefined ? [] : [{ ...one, file }];
+  });
 
 const paperOptions = (call: Call, { equipment }: Made): PaperOptions => {
   const { language, system } = call.speech.reader;

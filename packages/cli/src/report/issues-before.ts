@@ -6,11 +6,11 @@ import type { View } from '../view.ts';
 const standsOn: Readonly<Record<StageName, readonly string[]>> = {
   situation: [],
   recognition: ['conditioners', 'answers'],
-  diagnosis: ['conditioners', 'answers', 'readings', 'supply'],
-  repair: ['conditioners', 'answers', 'readings'],
-  plan: ['conditioners', 'answers', 'readings', 'done'],
-  program: ['conditioners', 'readings', 'supply', 'water'],
-  proof: ['conditioners', 'readings', 'supply', 'water'],
+  diagnosis: ['conditioners', 'complaint', 'history', 'answers', 'readings', 'supply', 'decided'],
+  repair: ['conditioners', 'answers', 'readings', 'decided'],
+  plan: ['conditioners', 'answers', 'readings', 'done', 'decided'],
+  program: ['conditioners', 'readings', 'supply', 'water', 'settings', 'decided'],
+  proof: ['conditioners', 'readings', 'supply', 'water', 'proofs'],
 };
 
 /** Answers that recognition could not use. */

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { basename, resolve } from 'node:path';
+import { realPath } from '../real-path.ts';
 import { run } from '../run.ts';
 
 export type Ran = {
@@ -27,6 +28,7 @@ export const runInProcess = async (
     env,
     readText: (path) => files.get(basename(path)) ?? readFileSync(path, 'utf8'),
     readBase64: (path) => readFileSync(path, 'base64'),
+    realPath,
     writeText: (path, text) => void written.set(path, text),
     now: () => '2026-11-25T15:00:00.000Z',
   });

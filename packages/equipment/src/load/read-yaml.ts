@@ -90,15 +90,15 @@ const parsed = (text: string, lineCounter: LineCounter): Document.Parsed | undef
 const syntaxFinding = (error: YAMLError): Finding => {
   switch (error.code) {
     case 'BAD_INDENT':
-    case 'BLOCK_IN_FLOW':
-      return { code: 'yaml.indent' };
+      return { code: ofBrackets(error) ? 'yaml.not-closed' : 'yaml.indent' };
     case 'TAB_AS_INDENT':
       return { code: 'yaml.tab' };
+    case 'BLOCK_IN_FLOW':
     case 'BLOCK_AS_IMPLICIT_KEY':
     case 'MULTILINE_IMPLICIT_KEY':
       return { code: 'yaml.key-in-value' };
     case 'MISSING_CHAR':
-      return { code: 'yaml.not-closed' };
+      return { code: ofList(error) ? 'yaml.indent' : 'yaml.not-closed' };
     case 'BAD_SCALAR_START':
     case 'BAD_DQ_ESCAPE':
       return { code: 'yaml.quote-needed' };
@@ -114,3 +114,8 @@ const syntaxFinding = (error: YAMLError): Finding => {
       return { code: 'yaml.unreadable' };
   }
 };
+
+/* One code of the parser for two mistakes: its sentence tells a bracket left open from a line set too far in. */
+const ofBrackets = ({ message }: YAMLError): boolean => message.startsWith('Flow');
+
+const ofList = ({ message }: YAMLError): boolean => message.startsWith('Sequence');

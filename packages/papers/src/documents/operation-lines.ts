@@ -55,9 +55,12 @@ const onlyWith = (sheet: Sheet, step: WorkStep): string =>
 const paragraph = (words: string, of: string): Markup | undefined =>
   words === '' ? undefined : html('p', { class: of }, words);
 
-/** The cautions that a step calls for, by name: in full they stand above. */
+/** The cautions that a step calls for and this visit meets, by name: in full they stand above. */
 const hazards = (sheet: Sheet, step: WorkStep): Content => {
-  const named = hazardsOf(step).map((id) => classed('span', 'hazard', cautionName(sheet, id)));
+  const applying = new Set(sheet.assessment.cautions.map(({ caution }) => caution));
+  const named = hazardsOf(step)
+    .filter((id) => applying.has(id))
+    .map((id) => classed('span', 'hazard', cautionName(sheet, id)));
   return named.length === 0 ? undefined : html('p', { class: 'hazards' }, named);
 };
 

@@ -7,7 +7,7 @@ import { classed, html } from '../markup/html.ts';
 import { figure } from './derivation.ts';
 import { alike, quantityAt } from './figure-values.ts';
 import { measureFirstLines, ofSettings } from './measure-first.ts';
-import { type Row, section, sentences, staged, table } from './parts.ts';
+import { type Column, type Row, section, sentences, staged, table } from './parts.ts';
 import type { Sheet } from './sheet.ts';
 import { yearTable } from './year-table.ts';
 
@@ -68,6 +68,7 @@ const betweenRows = (sheet: Sheet, { volume, days }: ProgramAdvice): readonly Ro
     ? []
     : [
         {
+          of: volume.changed ? 'changed' : undefined,
           cells: [
             sheet.word('papers.setting.volume'),
             figure(sheet, volume.found, sheet.word('papers.setting.volume'), 'found-value'),
@@ -79,25 +80,52 @@ const betweenRows = (sheet: Sheet, { volume, days }: ProgramAdvice): readonly Ro
     ? []
     : [
         {
+          of: days.changed ? 'changed' : undefined,
           cells: [
             sheet.word('papers.setting.days'),
-            '',
+            figure(sheet, days.found, sheet.word('papers.setting.days'), 'found-value'),
             figure(sheet, days.set, sheet.word('papers.setting.days'), 'set-value'),
           ],
         },
       ]),
 ];
 
+const settingColumns = (sheet: Sheet): readonly Column[] => [
+  { title: sheet.word('papers.key-in') },
+  { title: sheet.word('papers.as-found'), num: true },
+  { title: sheet.word('papers.as-set'), num: true },
+];
+
 const keyIn = (sheet: Sheet, advice: ProgramAdvice): Markup =>
   table(
-    [
-      { title: sheet.word('papers.key-in') },
-      { title: sheet.word('papers.as-found'), num: true },
-      { title: sheet.word('papers.as-set'), num: true },
-    ],
+    settingColumns(sheet),
     [...advice.settings.map((setting) => settingRow(sheet, setting)), ...betweenRows(sheet, advice)],
     'settings',
   );
+
+/** The list to key in by, without its derivations: for a sheet in the hand. */
+export const settingsList = (sheet: Sheet, { settings, volume, days, once }: ProgramAdvice): Content => {
+  const text = (id: string | undefined): string => {
+    const value = id === undefined ? undefined : quantityAt(sheet, id);
+    return value === undefined ? '' : formatQuantity(value, sheet.reader).text;
+  };
+  const row = (name: string, from: { set: string; found?: string; changed: boolean }): Row => ({
+    of: from.changed ? 'changed' : undefined,
+    cells: [name, text(from.found), text(from.set)],
+  });
+  return [
+    table(
+      settingColumns(sheet),
+      [
+        ...settings.map((setting) => row(sheet.word(stepWords[setting.step]), setting)),
+        ...(volume === undefined ? [] : [row(sheet.word('papers.setting.volume'), volume)]),
+        ...(days === undefined ? [] : [row(sheet.word('papers.setting.days'), days)]),
+      ],
+      'settings',
+    ),
+    sentences(sheet, once, 'once'),
+  ];
+};
 
 const doseColumns = ['dose', 'salt', 'capacity', 'volume'] as const;
 

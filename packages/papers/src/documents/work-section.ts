@@ -52,7 +52,7 @@ const onlyIf = (sheet: Sheet, { when, tell }: Differing): Content => {
 };
 
 /** What every build takes, then what each takes where they differ. */
-const partsTable = (sheet: Sheet, { parts, differs }: RepairPlan): Markup | undefined => {
+export const partsTable = (sheet: Sheet, { parts, differs }: RepairPlan): Markup | undefined => {
   const common = parts.map((line) => partRow(sheet, line));
   const own = differs.flatMap((one) => one.parts.map((line) => partRow(sheet, line, onlyIf(sheet, one))));
   if (common.length + own.length === 0) return undefined;

@@ -7,8 +7,10 @@ import { customerSection } from './notes-sections.ts';
 import { operationLines } from './operation-lines.ts';
 import { page } from './page.ts';
 import { bullets, section, sentences, staged } from './parts.ts';
+import { settingsList } from './program-section.ts';
 import { openSheet, type PaperOptions, type Sheet } from './sheet.ts';
 import { signatureBlock, titleBlock } from './title-block.ts';
+import { partsTable } from './work-section.ts';
 
 const wayIn = (sheet: Sheet, { ifOpened: way }: WorkPlan): Content =>
   way === undefined
@@ -34,6 +36,20 @@ const planOnPaper = (sheet: Sheet, plan: WorkPlan): Content => [
   wayIn(sheet, plan),
 ];
 
+/** Parts to fetch before hands go on; nothing where none are needed. */
+const bring = (sheet: Sheet): Content => {
+  const { repair } = sheet.assessment.stages;
+  const parts = repair.state === 'done' ? partsTable(sheet, repair.value) : undefined;
+  return parts === undefined ? undefined : section(sheet.word('papers.sheet.parts'), undefined, parts);
+};
+
+const keyedIn = (sheet: Sheet): Content => {
+  const { program } = sheet.assessment.stages;
+  return program.state === 'done'
+    ? section(sheet.word('papers.settings'), undefined, settingsList(sheet, program.value))
+    : undefined;
+};
+
 /** The plan to work by and tick off, with boxes for what is counted out and in and for what is looked over. */
 export const workSheet = (visit: Visit, assessment: Assessment, options: PaperOptions): string => {
   const sheet = openSheet(visit, assessment, options);
@@ -42,11 +58,13 @@ export const workSheet = (visit: Visit, assessment: Assessment, options: PaperOp
     { title: `${title}: ${visit.site.name}`, language: options.language, fontUri: options.fontUri },
     titleBlock(sheet, title),
     graveCautions(sheet),
+    bring(sheet),
     section(
       sheet.word('papers.sheet.operations'),
       undefined,
       staged(sheet, assessment.stages.plan, (plan) => planOnPaper(sheet, plan)),
     ),
+    keyedIn(sheet),
     lightCautions(sheet),
   );
 };
@@ -60,6 +78,9 @@ const putBack = (sheet: Sheet, { steps, minutes }: LeaveSafe): Content =>
       ];
 
 const cardOf = (sheet: Sheet, { leaveSafe }: WorkPlan): Content => [
+  leaveSafe.steps.length === 0
+    ? undefined
+    : html('p', { class: 'strong' }, sheet.word('papers.card.once-done')),
   sentences(sheet, leaveSafe.card),
   leaveSafe.settings.length === 0
     ? undefined
@@ -70,6 +91,7 @@ const cardOf = (sheet: Sheet, { leaveSafe }: WorkPlan): Content => [
 const cardTitle = (sheet: Sheet): string => {
   const { plan } = sheet.assessment.stages;
   if (plan.state === 'blocked') return sheet.word('papers.card');
+  if (plan.value.leaveSafe.steps.length > 0) return sheet.word('papers.card.pending');
   return sheet.word(plan.value.leaveSafe.into === 'service' ? 'papers.card.service' : 'papers.card.bypass');
 };
 

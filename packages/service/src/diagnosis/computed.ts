@@ -27,13 +27,16 @@ const outcomeOf = (figures: Figures): string => {
   return waitsTooLong(figures) ? 'volume-off' : '';
 };
 
-/** Potassium chloride counts by its equivalents. */
+/** Potassium chloride counts by its equivalents. What was decided to be kept is not off. */
 const isDoseOff = (figures: Figures): boolean => {
   const dose = figures['program.found.dose.equivalent'] ?? figures['program.found.dose'];
-  if (dose === undefined) return false;
+  const wanted = figures['program.dose.equivalent'] ?? figures['program.dose'];
+  if (dose === undefined || isNear(dose.quantity.si, wanted?.quantity.si)) return false;
   const pounds = toUnit(dose.quantity, 'lb/ft3');
   return pounds < sensible.from * (1 - sensible.off) || pounds > sensible.to * (1 + sensible.off);
 };
+
+const isNear = (dose: number, wanted = 0): boolean => Math.abs(dose - wanted) <= sensible.off * wanted;
 
 /** The found volume, as metered or by the calendar, is more than the found salt softens. */
 const waitsTooLong = (figures: Figures): boolean => {

@@ -20,6 +20,7 @@ import {
 import { quantity } from '@brinewright/units';
 import type { FigureId } from '../derivation/figure.ts';
 import type { Ledger } from '../derivation/ledger.ts';
+import { rateOf } from './rates.ts';
 
 /*
  * The arithmetic of one regeneration, put under a prefix so that the advised program, the program as it will be set,
@@ -135,7 +136,7 @@ export const putRinseTimes = (ledger: Ledger, at: string): void => {
     {
       bedVolumes: 'program.rule.fast-rinse',
       resinVolume: 'situation.bed.volume',
-      rinseFlow: 'situation.rate.fast-rinse',
+      rinseFlow: rateOf(ledger, at, 'fast-rinse'),
     },
     { rinseTime: `${at}.fast-rinse.time` },
   );
@@ -184,10 +185,10 @@ export type StepTimes = {
 /** Water that one regeneration sends to drain. */
 export const putWater = (ledger: Ledger, at: string, times: StepTimes): void => {
   const steps = [
-    ['backwash', 'situation.rate.backwash', times.backwash],
+    ['backwash', rateOf(ledger, at, 'backwash'), times.backwash],
     ['motive', 'situation.rate.slow-rinse', times.draw],
     ['slow-rinse', 'situation.rate.slow-rinse', times.slowRinse],
-    ['fast-rinse', 'situation.rate.fast-rinse', times.fastRinse],
+    ['fast-rinse', rateOf(ledger, at, 'fast-rinse'), times.fastRinse],
   ] as const;
   for (const [name, stepFlow, stepTime] of steps) {
     ledger.derive(stepVolume, { stepFlow, stepTime }, { stepVolume: `${at}.water.${name}` });
@@ -209,7 +210,7 @@ export const putFastRinsed = (ledger: Ledger, at: string): void => {
   ledger.derive(
     bedVolumesThrough,
     {
-      rinseFlow: 'situation.rate.fast-rinse',
+      rinseFlow: rateOf(ledger, at, 'fast-rinse'),
       rinseTime: `${at}.time`,
       resinVolume: 'situation.bed.volume',
     },
@@ -220,7 +221,7 @@ export const putFastRinsed = (ledger: Ledger, at: string): void => {
 export const putBackwashWater = (ledger: Ledger, at: string): void => {
   ledger.derive(
     stepVolume,
-    { stepFlow: 'situation.rate.backwash', stepTime: `${at}.time` },
+    { stepFlow: rateOf(ledger, at, 'backwash'), stepTime: `${at}.time` },
     { stepVolume: `${at}.water.backwash` },
   );
 };

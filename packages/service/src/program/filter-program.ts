@@ -5,6 +5,7 @@ import type { FigureId } from '../derivation/figure.ts';
 import type { Ledger } from '../derivation/ledger.ts';
 import type { Situation } from '../situation/situation.ts';
 import type { ProgramAdvice } from './program-advice.ts';
+import { rateOf } from './rates.ts';
 import { rules } from './rules.ts';
 import { wholeDays } from './softener-program.ts';
 import { type Timed, timedSettings } from './timed-settings.ts';
@@ -37,7 +38,7 @@ const putCycle = (ledger: Ledger, at: string, backwash: FigureId, rinse: FigureI
   for (const [step, stepTime] of steps)
     ledger.derive(
       stepVolume,
-      { stepFlow: `situation.rate.${step}`, stepTime },
+      { stepFlow: rateOf(ledger, at, step), stepTime },
       { stepVolume: `${at}.water.${step}` },
     );
   ledger.derive(

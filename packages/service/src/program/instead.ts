@@ -5,6 +5,7 @@ import type { Ledger } from '../derivation/ledger.ts';
 import type { Situation } from '../situation/situation.ts';
 import { putDoseAtRate } from './chain.ts';
 import type { BackwashWindow } from './program-advice.ts';
+import { controlToFit } from './rates.ts';
 import { neighboursOf, upward } from './rounding.ts';
 import { anyController } from './timed-settings.ts';
 
@@ -32,7 +33,7 @@ export const controlInstead = (s: Situation, ledger: Ledger): readonly Message[]
   );
 };
 
-/** Another drain control than the fitted one, with the fast rinse that goes with it. */
+/** Another drain control than the fitted one, and the fast rinse that stays until it is in. */
 export const drainInstead = (
   s: Situation,
   ledger: Ledger,
@@ -40,30 +41,29 @@ export const drainInstead = (
 ): readonly Message[] => {
   if (window?.state !== 'open' || (window.fits !== 'below' && window.fits !== 'above')) return [];
   const fitted = quantity('flow', ledger.need('situation.rate.backwash'));
-  const control = s.family.controls.drain.find(({ id }) => id === window.choice);
-  if (control === undefined) return [message(`program.window.fitted-${window.fits}`, { fitted })];
-  const at = `program.instead.${control.id}`;
-  ledger.define(`${at}.rate`, control.rate, control.id);
-  const put = ledger.derive(
+  const choice = s.family.controls.drain.find(({ id }) => id === window.choice);
+  if (choice === undefined) return [message(`program.window.fitted-${window.fits}`, { fitted })];
+  const values = { fitted, control: choice.title };
+  if (controlToFit(s, window) === undefined) return [message(`program.window.nearly-${window.fits}`, values)];
+  const until = rinseUntilThen(s, ledger);
+  return until === undefined
+    ? [message(`program.window.fit-${window.fits}`, values)]
+    : [message(`program.window.fit-${window.fits}-rinse`, { ...values, rinse: quantity('time', until) })];
+};
+
+/** The fast rinse that the fitted control needs, as the controller holds it, never shorter. */
+const rinseUntilThen = (s: Situation, ledger: Ledger): number | undefined => {
+  ledger.derive(
     rinseTime,
     {
       bedVolumes: 'program.rule.fast-rinse',
       resinVolume: 'situation.bed.volume',
-      rinseFlow: `${at}.rate`,
+      rinseFlow: 'situation.rate.fast-rinse',
     },
-    { rinseTime: `${at}.fast-rinse.time` },
+    { rinseTime: 'program.until-then.fast-rinse.time' },
   );
-  const values = { fitted, control: control.title };
-  return put
-    ? [
-        message(`program.window.fit-${window.fits}-rinse`, {
-          ...values,
-          rinse: quantity('time', held(s, ledger.need(`${at}.fast-rinse.time`))),
-        }),
-      ]
-    : [message(`program.window.fit-${window.fits}`, values)];
+  const exact = ledger.value('program.until-then.fast-rinse.time');
+  return exact === undefined
+    ? undefined
+    : upward(exact, neighboursOf(exact, (s.controller ?? anyController).times));
 };
-
-/** What the controller holds, never shorter than asked. */
-const held = (s: Situation, time: number): number =>
-  upward(time, neighboursOf(time, (s.controller ?? anyController).times));

@@ -8,6 +8,8 @@ import { controlInstead, drainInstead } from './instead.ts';
 import { putLeak } from './leak.ts';
 import { onceNotes } from './once.ts';
 import type { ProgramAdvice } from './program-advice.ts';
+import { putRatesToCome } from './rates.ts';
+import { setNotes } from './set-notes.ts';
 import { siteNotes } from './site-notes.ts';
 import { decidedDose, putAdvised, putDose, putDoses, putFound, putInterval } from './softener-program.ts';
 import { putBrine, putHardness, putRules, putSalt } from './softener-rules.ts';
@@ -43,11 +45,12 @@ const softener = (s: Situation, ledger: Ledger): Advised => {
   putFound(s, ledger);
   putDose(s, ledger);
   const doses = putDoses(ledger);
+  const lift = liftOf(s, ledger);
+  putRatesToCome(s, ledger, lift.window);
   const timed = putAdvised(s, ledger);
   const interval = putInterval(s, ledger);
   const leak = putLeak(ledger);
   const { year, gaps, notes } = putYear(s, ledger);
-  const lift = liftOf(s, ledger);
   return {
     value: {
       settings: timed.settings,
@@ -63,6 +66,7 @@ const softener = (s: Situation, ledger: Ledger): Advised => {
         ...controlInstead(s, ledger),
         ...notes,
         ...timed.notes,
+        ...setNotes(ledger),
         ...interval.notes,
         ...windowNotes(s, ledger, lift),
         ...siteNotes(s, ledger),
@@ -73,10 +77,11 @@ const softener = (s: Situation, ledger: Ledger): Advised => {
 };
 
 const filter = (s: Situation, ledger: Ledger): Advised => {
+  const lift = liftOf(s, ledger);
+  putRatesToCome(s, ledger, lift.window);
   const timed = putFilterProgram(s, ledger);
   const leak = putLeak(ledger);
   const { year, gaps } = putYear(s, ledger);
-  const lift = liftOf(s, ledger);
   return {
     value: {
       settings: timed.settings,

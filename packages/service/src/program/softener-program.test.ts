@@ -100,11 +100,21 @@ describe('the advised program', () => {
     expect(advice.volume).toBeUndefined();
   });
 
-  it('gives volume only and asks for the demand where nobody knows it', () => {
-    const { advice, read } = programmed(laundry({ demand: {} }));
-    expect(advice.days).toBeUndefined();
+  it('gives volume and calendar, and says that nothing is held back, where nobody knows the demand', () => {
+    const { advice, notes, read } = programmed(laundry({ demand: {} }));
+    expect(advice.days).not.toHaveProperty('expected');
+    expect(read('program.set.days', 'd')).toBe(7);
+    expect(notes).toContain('program.no-reserve');
     expect(read('program.reserve', 'gal')).toBe(0);
     expect(read('program.set.volume', 'gal')).toBeCloseTo(3500, 6);
+  });
+
+  it('says of a decided dose that its brine is never drawn or rinsed out in the time the controller has', () => {
+    const dose = (value: string) => programmed(laundry({ decided: [{ what: 'dose', value }] })).notes;
+    // 45 lb/ft³ make about 53 gal of brine, 118 min at 0.45 gpm: longer than the 99 min held.
+    expect(dose('45 lb/ft3')).toContain('program.set-draw-cut');
+    expect(dose('30 lb/ft3')).toContain('program.set-short-rinse');
+    expect(dose('10 lb/ft3')).not.toContain('program.set-short-rinse');
   });
 
   it('keeps nothing back and says so where the bed does not last a day', () => {

@@ -104,7 +104,7 @@ export const putInterval = (s: Situation, ledger: Ledger): Interval => {
   const full = ledger.value('program.as-set.volume.full');
   if (full === undefined) return { notes: [] };
   const daily = ledger.value('situation.demand.daily');
-  const notes: Message[] = [];
+  const notes: Message[] = isUsed(daily) ? [] : [message('program.no-reserve')];
   if (daily === undefined) ledger.assume('program.reserve', quantity('volume', 0), 'ours');
   else
     ledger.choose(
@@ -128,9 +128,11 @@ export const putInterval = (s: Situation, ledger: Ledger): Interval => {
     );
   }
   const volume = putVolume(s, ledger);
-  const days = daily === undefined ? undefined : putDays(s, ledger);
+  const days = (isUsed(daily) ? putDays(s, ledger) : undefined) ?? daysByCalendar(s, ledger);
   return { ...(volume === undefined ? {} : { volume }), ...(days === undefined ? {} : { days }), notes };
 };
+
+const isUsed = (daily: number | undefined): boolean => daily !== undefined && daily > 0;
 
 const meters = (s: Situation): boolean => s.controller?.starts.includes('metered') ?? true;
 
@@ -168,11 +170,7 @@ const putDays = (s: Situation, ledger: Ledger): ProgramAdvice['days'] => {
     { serviceTime: 'program.days.exact' },
   );
   if (!put) return undefined;
-  ledger.assume(
-    'program.days.limit',
-    quantity('time', calendarLimit(ledger) * secondsPerDay),
-    'common-practice',
-  );
+  putCalendarLimit(ledger);
   const exact = 'program.days.exact';
   const limit = 'program.days.limit';
   const shorter = Math.min(ledger.need(exact), ledger.need(limit));
@@ -188,15 +186,36 @@ const putDays = (s: Situation, ledger: Ledger): ProgramAdvice['days'] => {
   return daysAdvice(s, ledger, exact);
 };
 
+const putCalendarLimit = (ledger: Ledger): void =>
+  ledger.assume(
+    'program.days.limit',
+    quantity('time', calendarLimit(ledger) * secondsPerDay),
+    'common-practice',
+  );
+
+/** Without the daily use nobody knows how long the bed lasts; the calendar still holds. */
+const daysByCalendar = (s: Situation, ledger: Ledger): ProgramAdvice['days'] => {
+  putCalendarLimit(ledger);
+  const limit = 'program.days.limit';
+  ledger.choose('program.set.days', quantity('time', wholeDays(s, ledger.need(limit))), 'override', {
+    limit,
+  });
+  return daysAdvice(s, ledger);
+};
+
 /** What is keyed in, what is expected, and what stood there. */
-const daysAdvice = (s: Situation, ledger: Ledger, expected: FigureId): NonNullable<ProgramAdvice['days']> => {
+const daysAdvice = (
+  s: Situation,
+  ledger: Ledger,
+  expected?: FigureId,
+): NonNullable<ProgramAdvice['days']> => {
   const found = s.found.days;
   if (found !== undefined)
     ledger.given('program.found.days-set', { value: quantity('time', found * secondsPerDay), how: 'read' });
   return {
     set: 'program.set.days',
     limit: 'program.days.limit',
-    expected,
+    ...(expected === undefined ? {} : { expected }),
     ...(found === undefined ? {} : { found: 'program.found.days-set' }),
     changed: found !== undefined && Math.abs(found * secondsPerDay - ledger.need('program.set.days')) > 1,
   };

@@ -45,6 +45,26 @@ describe('the backwash window', () => {
     expect(windowIn(programmed(wide))).not.toHaveProperty('choice');
   });
 
+  it('makes the program for the drain control that goes in, and says what stays until then', () => {
+    // 3.2 gpm is too weak, d4 gives 4.6: two volumes of 3 ft³ (22.44 gal) take 44.88 / 4.6 = 9.76 min, 10 as set;
+    // through the old control 44.88 / 3.2 = 14.03 min, 15 as set. Ten minutes of backwash are 46 gal.
+    const { advice, minutes, notes, read } = programmed(laundry({}, fitted('d3')));
+    expect(notes).toContain('program.window.fit-below-rinse');
+    expect(read('program.fast-rinse.time', 'min')).toBeCloseTo(44.88 / 4.6, 2);
+    expect(minutes('fast-rinse')).toBe(10);
+    expect(read('program.as-set.water.backwash', 'gal')).toBeCloseTo(46, 6);
+    expect(read('program.until-then.fast-rinse.time', 'min')).toBeCloseTo(44.88 / 3.2, 2);
+    const said = advice.notes.find(({ key }) => key === 'program.window.fit-below-rinse');
+    expect(said?.values?.rinse).toMatchObject({ si: 15 * 60 });
+  });
+
+  it('keeps a control that is outside by less than its rate is known', () => {
+    const unsure = { measured: { backwash: { value: '4 gpm', u: '1 gpm' } } };
+    const { notes, read } = programmed(laundry({}, { ...fitted('d3'), ...unsure }));
+    expect(notes).toContain('program.window.nearly-below');
+    expect(read('program.fast-rinse.time', 'min')).toBeCloseTo(44.88 / 4, 2);
+  });
+
   it('is lowered to what supply or drain carry, and says which', () => {
     const drain = programmed(laundry({ supply: { flow: '16 gpm', drain: '5 gpm' } }));
     expect(windowIn(drain)).toMatchObject({ state: 'open', ceiling: 'situation.drain.carries' });

@@ -5,8 +5,12 @@ import { prove } from './prove.ts';
 
 type Proofs = NonNullable<VisitDocument['proofs']>;
 
-const proved = (proofs: Proofs, change: Parameters<typeof laundry>[1] = {}) => {
-  const document = laundry({ proofs }, change);
+const proved = (
+  proofs: Proofs,
+  change: Parameters<typeof laundry>[1] = {},
+  visit: Parameters<typeof laundry>[0] = {},
+) => {
+  const document = laundry({ ...visit, proofs }, change);
   const situation = situationFor(document);
   if (situation.state === 'blocked') throw new Error('no situation');
   const { advice, figures } = programmed(document);
@@ -106,8 +110,16 @@ describe('a check of the proof', () => {
 describe('the proof', () => {
   it('holds the backwash against the window where there is one', () => {
     const { check, figures } = proved([{ check: 'backwash-flow', value: '5 gpm' }]);
-    expect(figures['proof.backwash-flow.lower']?.inputs).toEqual({ floor: 'program.window.floor' });
+    expect(figures['proof.backwash-flow.lower']?.inputs).toEqual({ from: 'program.window.floor' });
     expect(check('backwash-flow').verdict).toBe('pass');
+  });
+
+  it('lets no backwash pass above the ceiling of an empty window', () => {
+    const supply = { pressure: '60 psi', flow: '2 gpm', drain: '12 gpm' };
+    const { check, figures } = proved([{ check: 'backwash-flow', value: '5 gpm' }], {}, { supply });
+    expect(figures['proof.backwash-flow.lower']).toBeUndefined();
+    expect(figures['proof.backwash-flow.upper']?.inputs).toEqual({ from: 'situation.supply.flow' });
+    expect(check('backwash-flow').verdict).toBe('fail');
   });
 
   it('holds the refill against what the set minutes bring', () => {

@@ -79,30 +79,13 @@ const putTask = (s: Situation, ledger: Ledger): void => {
   ledger.assume('proof.pressure-loss.upper', fromUnit(15, 'psi', 'pressure'), 'common-practice');
 };
 
-/** Inside the window where there is one, else about the control's own rate. */
+/** Inside the window; where it is empty never above its ceiling; where nobody knows it, about the control's own rate. */
 const putBackwashLimits = (ledger: Ledger, advice: ProgramAdvice | undefined): void => {
   const window = advice?.window;
-  const wanted = window?.state === 'open' && window.fits !== 'inside' ? window.choice : undefined;
-  putSame(ledger, 'proof.backwash-flow.predicted', [
-    `program.instead.${wanted ?? ''}.rate`,
-    'situation.rate.backwash',
-  ]);
-  if (window?.state === 'open') {
-    const { floor, ceiling } = window;
-    ledger.choose(
-      'proof.backwash-flow.lower',
-      quantity('flow', ledger.need(floor)),
-      'same',
-      { floor },
-      { as: floor },
-    );
-    ledger.choose(
-      'proof.backwash-flow.upper',
-      quantity('flow', ledger.need(ceiling)),
-      'same',
-      { ceiling },
-      { as: ceiling },
-    );
+  putSame(ledger, 'proof.backwash-flow.predicted', ['program.rate.backwash', 'situation.rate.backwash']);
+  if (window !== undefined) {
+    if (window.state === 'open') putSame(ledger, 'proof.backwash-flow.lower', [window.floor]);
+    putSame(ledger, 'proof.backwash-flow.upper', [window.ceiling]);
     return;
   }
   ledger.assume('proof.tolerance.backwash', quantity('share', tolerances.backwash), 'common-practice');

@@ -58,13 +58,15 @@ describe('a backwash outside the window', () => {
     expect(worked(weak, { complaint }).repair.targets).toEqual([]);
   });
 
-  it('is refused where no control of the family lies in the window', () => {
+  it('is refused where the control is to be renewed and none of the family lies in the window', () => {
     const supply = { pressure: '60 psi', flow: '4.5 gpm', drain: '12 gpm' };
-    const { window, repair } = worked(weak, { ...leak, supply });
+    const decided = [{ what: 'fault' as const, value: 'drain-control-lost' }];
+    const { window, repair } = worked(weak, { supply, decided });
     expect(window).toMatchObject({ state: 'open', fits: 'below' });
     expect(window).not.toHaveProperty('choice');
     expect(repair.refused.map(({ key }) => key)).toEqual(['repair.no-drain-control']);
     expect(repair.targets).not.toContainEqual({ kind: 'replace', role: 'drain-control' });
+    expect(worked(weak, { supply, ...leak }).repair.refused).toEqual([]);
   });
 
   it('is refused with the reason where the window is empty and the control is to be renewed', () => {

@@ -45,17 +45,15 @@ export const drainToFit = (s: Situation, window: BackwashWindow | undefined): st
   return (window?.state === 'open' ? window.choice : undefined) ?? s.subject.fitted?.drain;
 };
 
-/** No drain control of the family gives this bed what it needs: none is adapted. */
+/** The drain control is to be renewed and none of the family gives this bed what it needs: none is adapted. */
 export const drainRefusals = (
   s: Situation,
   targets: readonly Target[],
   window: BackwashWindow | undefined,
   figures: Figures,
 ): readonly Message[] => {
-  if (window === undefined || drainVerdict(s, window).asks !== 'none-fits') return [];
-  if (window.state === 'empty') return isReplaced(targets) ? [noWindow(window.why)] : [];
-  const mends = window.fits === 'unknown' ? isReplaced(targets) : targets.length > 0 || isQuiet(s);
-  return mends ? [noControl(window, figures)] : [];
+  if (window === undefined || drainVerdict(s, window).asks !== 'none-fits' || !isReplaced(targets)) return [];
+  return [window.state === 'empty' ? noWindow(window.why) : noControl(window, figures)];
 };
 
 const noWindow = (why: Message): Message => message('repair.no-drain-window', { why });

@@ -36,7 +36,7 @@ export const planRepair = (
   const wanted = { targets: s.described ? targets : [], fittings: wantedFittings(s, window) };
   const bills = billsOf(s.family, remaining, wanted);
   const plan: RepairPlan = {
-    targets,
+    targets: noDrain.length === 0 ? targets : targets.filter((target) => !isDrainControl(target)),
     parts: sharedLines(s, bills),
     differs: differingLines(s, bills, recognition),
     substitutes: substitutes(s, targets),
@@ -61,6 +61,9 @@ export const planRepair = (
     issues: [...unreadConversions(s), ...limitIssues(s, remaining)],
   });
 };
+
+const isDrainControl = (target: Target): boolean =>
+  target.kind === 'replace' && target.role === stockIds.roles.drainControl;
 
 /** A drain control that nobody makes is refused once, with the window. */
 const rolesToServe = (

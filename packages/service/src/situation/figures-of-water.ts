@@ -12,6 +12,7 @@ import { type Issue, message } from '@brinewright/words';
 import type { Ledger } from '../derivation/ledger.ts';
 import type { Gap } from '../stage/stage.ts';
 import type { Visit, WaterAnalysis } from '../visit/schema.ts';
+import { seasonsOf } from './seasons.ts';
 
 const zeroCelsius = 273.15;
 
@@ -93,12 +94,16 @@ const putTemperatures = (water: WaterAnalysis | undefined, ledger: Ledger): void
     if (known !== undefined) ledger.given(id, known);
     else ledger.assume(id, quantity('temperature', assumed), 'ours');
   };
-  put('coldest', water?.coldest, at === undefined ? zeroCelsius + 10 : Math.max(at - 2, zeroCelsius + 1));
-  put('warmest', water?.warmest, at === undefined ? zeroCelsius + 15.6 : at + 3);
+  const { coldest, warmest } = seasonsOf(water);
+  const mild = at === undefined ? zeroCelsius + 10 : Math.max(at - 2, zeroCelsius + 1);
+  const warm = at === undefined ? zeroCelsius + 15.6 : at + 3;
+  /* Where one is told, the assumed one does not pass it. */
+  put('coldest', coldest, Math.min(mild, warmest?.value.si ?? mild));
+  put('warmest', warmest, Math.max(warm, coldest?.value.si ?? warm));
   if (mean === undefined) {
-    const coldest = ledger.need('situation.temperature.coldest');
-    const warmest = ledger.need('situation.temperature.warmest');
-    ledger.choose('situation.temperature.mean', quantity('temperature', (coldest + warmest) / 2), 'mean', {
+    const low = ledger.need('situation.temperature.coldest');
+    const high = ledger.need('situation.temperature.warmest');
+    ledger.choose('situation.temperature.mean', quantity('temperature', (low + high) / 2), 'mean', {
       coldest: 'situation.temperature.coldest',
       warmest: 'situation.temperature.warmest',
     });

@@ -4,7 +4,6 @@ import { type Issue, message } from '@brinewright/words';
 import { type Ledger, openLedger } from '../derivation/ledger.ts';
 import { blocked, done, type Gap, type Stage, stageNames } from '../stage/stage.ts';
 import type { Conditioner, Visit } from '../visit/schema.ts';
-import { spokenOf, sweepId } from '../work-plan/operation-kinds.ts';
 import { didYouMean } from './did-you-mean.ts';
 import { putBrineTank } from './figures-of-brine.ts';
 import { chartIssues, gapsOfRates, putMeasuredRates, putRates } from './figures-of-rates.ts';
@@ -14,7 +13,10 @@ import { judgeWater, putWater } from './figures-of-water.ts';
 import { changesOf, complaintsOf, servicedRecently } from './heard.ts';
 import { ownController } from './own-controller.ts';
 import { readReadings } from './read-readings.ts';
+import { judgeSeasons } from './seasons.ts';
 import type { Situation, TestReading } from './situation.ts';
+import { unknownIds } from './unknown-ids.ts';
+import { unusedEntries } from './unused-entries.ts';
 
 /**
  * Stage 0: what is given, measured, read and assumed, every number a figure. Blocked only when nobody knows which
@@ -53,10 +55,12 @@ export const situate = (visit: Visit, equipment: Equipment, now: string): Stage<
     gaps: [...gaps, ...gapsOfRates(subject, ledger), ...gapsOfController(situation)],
     issues: [
       ...judgeWater(visit).issues,
+      ...judgeSeasons(visit),
       ...issues,
       ...setAside,
       ...chartIssues(subject, family, ledger),
       ...unknownIds(visit, subject, family, equipment),
+      ...unusedEntries(visit, subject),
       ...ledger.issues(),
     ],
   });
@@ -130,82 +134,6 @@ const noFamily = (visit: Visit, subject: Conditioner, equipment: Equipment): Iss
     ),
   };
 };
-
-/** Ids in the document that the definitions do not have: nothing is lost, but somebody is told. */
-const unknownIds = (
-  visit: Visit,
-  subject: Conditioner,
-  family: Family,
-  equipment: Equipment,
-): readonly Issue[] => {
-  const place = visit.conditioners.indexOf(subject);
-  const has = (list: readonly { readonly id: string }[], id: string): boolean =>
-    list.some((item) => item.id === id);
-  const { fitted } = subject;
-  const fittings = [
-    ['controller', fitted?.controller, family.controllers],
-    ['injector', fitted?.injector, family.injectors],
-    ['drain', fitted?.drain, family.controls.drain],
-    ['refill', fitted?.refill, family.controls.refill],
-    ['meter', fitted?.meter, family.meters],
-  ] as const;
-  const wrong: Issue[] = fittings.flatMap(([field, id, list]) =>
-    id === undefined || has(list, id)
-      ? []
-      : [
-          unknownId(
-            ['conditioners', place, 'fitted', field],
-            id,
-            list.map((item) => item.id),
-          ),
-        ],
-  );
-  for (const [at, layer] of (subject.media ?? []).entries()) {
-    if (!equipment.media.has(layer.medium))
-      wrong.push(
-        unknownId(['conditioners', place, 'media', at, 'medium'], layer.medium, [...equipment.media.keys()]),
-      );
-  }
-  for (const [at, answer] of (visit.answers ?? []).entries()) {
-    if ((answer.conditioner ?? visit.subject) === visit.subject && !has(family.tells, answer.tell))
-      wrong.push(
-        unknownId(
-          ['answers', at, 'tell'],
-          answer.tell,
-          family.tells.map(({ id }) => id),
-        ),
-      );
-  }
-  for (const [at, operation] of (visit.done ?? []).entries()) {
-    const spoken = spokenOf(operation.operation).operation;
-    if (spoken !== sweepId && !has(family.operations, spoken))
-      wrong.push(unknownOperation(['done', at, 'operation'], operation.operation, spoken, family));
-  }
-  return wrong;
-};
-
-const unknownId = (at: readonly (string | number)[], id: string, known: readonly string[]): Issue => ({
-  code: 'unknown-id',
-  severity: 'warning',
-  at,
-  message: message('situation.unknown-id', { id }),
-  mend: didYouMean(id, known, message('situation.unknown-id-mend', { known: known.join(', ') })),
-});
-
-/** Operations are many: only the nearest is offered, never the list. */
-const unknownOperation = (
-  at: readonly (string | number)[],
-  written: string,
-  spoken: string,
-  family: Family,
-): Issue => ({
-  ...unknownId(at, written, []),
-  mend: didYouMean(
-    spoken,
-    family.operations.map(({ id }) => id),
-    message('situation.unknown-id-none'),
-  ),
-});
 
 /** For stages that cannot begin without a situation. */
 export const waitsForSituation = (): Stage<never> =>

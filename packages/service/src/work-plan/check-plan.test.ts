@@ -59,6 +59,30 @@ describe('the checker of plans', () => {
     expect(kinds(doing(inner, true))).toEqual([]);
   });
 
+  test('finds what is off behind something that is on', () => {
+    const lid = operation('lid', { takesOut: ['lid'], back: back(1) });
+    const rod = operation('rod', { after: [['lid']], takesOut: ['rod'], back: back(1) });
+    const known = new Map([lid, rod].map((one) => [one.id, one]));
+    const found = (...steps: readonly PlanStep[]) => checkPlan(steps, atWork, known);
+    const behind = { kind: 'off-behind', at: 'rod', missing: ['lid'] };
+    expect(found(doing(rod, true), backOf(rod))).toEqual([behind]);
+    expect(found(doing(lid, true), doing(rod, true), backOf(lid), backOf(rod))).toEqual([behind]);
+    expect(found(doing(lid, true), doing(rod, true), backOf(rod), backOf(lid))).toEqual([]);
+  });
+
+  test('lets an open unit under water be shut without a gate, and nothing else', () => {
+    expect(kinds(doing(open, true), doing(shut), backOf(open))).toEqual([]);
+    expect(kinds(doing(shut), backOf(open))).toEqual(['no-gate', 'not-off']);
+  });
+
+  test('finds a unit opened warm, where there is a way to cool it', () => {
+    const cool = operation('cool', { phase: 'isolate', makes: { temperature: 'cool' } });
+    const known = new Map([cool, shut, open].map((one) => [one.id, one]));
+    const found = (...steps: readonly PlanStep[]) => checkPlan(steps, atWork, known).map(({ kind }) => kind);
+    expect(found(gate, doing(shut), doing(open), backOf(open))).toEqual(['need']);
+    expect(found(gate, doing(shut), doing(cool), doing(open), backOf(open))).toEqual([]);
+  });
+
   test('takes a plan apart by variant', () => {
     const lid = operation('lid', { after: [['inner']] });
     const steps = [doing(lid)];

@@ -1,5 +1,5 @@
 import { fitsVariant, type Operation, type Variant, type WorkState } from '@brinewright/equipment';
-import { isStrip } from './operation-kinds.ts';
+import { backId, isStrip } from './operation-kinds.ts';
 import { atWork, changed, changesNothing, isShut, reverse, type StateKey, unmet } from './state.ts';
 import type { PlanStep } from './work-plan.ts';
 
@@ -8,6 +8,7 @@ export type PlanProblem =
   | { readonly kind: 'need'; readonly at: string; readonly key: StateKey; readonly wanted: string }
   | { readonly kind: 'no-gate'; readonly at: string }
   | { readonly kind: 'not-off'; readonly at: string }
+  | { readonly kind: 'off-behind'; readonly at: string; readonly missing: readonly string[] }
   | { readonly kind: 'left-off'; readonly at: string }
   | { readonly kind: 'swept-early'; readonly at: string };
 
@@ -25,7 +26,7 @@ type Checking = {
 
 /**
  * Walks a plan as a person would and lists what is wrong with it: an operation before its need, water shut without a
- * gate before it, something put back that was not off, or never put back. Steps that are done are taken as they are.
+ * gate before it, something put back that was not off, never put back, or off behind something that is on. Steps that are done are taken as they are otherwise.
  * `now` is the state before the first step that is not done, `operations` are those of one variant, as are the
  * steps: `checkForVariants` takes a whole plan apart.
  */
@@ -46,6 +47,7 @@ export const checkPlan = (
     isAhead: false,
   };
   for (const step of steps) checkStep(checking, step);
+  if (!checking.isAhead) checkBehind(checking);
   for (const id of checking.off.keys()) checking.problems.push({ kind: 'left-off', at: id });
   return checking.problems;
 };
@@ -58,10 +60,14 @@ export const checkForVariants = (
   variants: readonly Variant[],
 ): readonly PlanProblem[] => {
   const problems = new Map<string, PlanProblem>();
+  /* What came off goes back, whichever variant was thought to have it. */
+  const owed = new Set(
+    steps.flatMap((step) => (step.kind === 'operation' && step.done ? [backId(step.id)] : [])),
+  );
   for (const variant of variants) {
     const has = ({ fits }: Operation): boolean => fitsVariant(fits, variant);
     const own = new Map(operations.filter(has).map((operation) => [operation.id, operation]));
-    const met = steps.filter((step) => isTaken(step, has));
+    const met = steps.filter((step) => isTaken(step, has) || (step.kind === 'back' && owed.has(step.id)));
     for (const problem of checkPlan(met, now, own)) problems.set(JSON.stringify(problem), problem);
   }
   return [...problems.values()];
@@ -80,6 +86,7 @@ const checkStep = (checking: Checking, step: PlanStep): void => {
   if (!step.done && !checking.isAhead) {
     checking.isAhead = true;
     checking.state = checking.now;
+    checkBehind(checking);
   }
   if (step.kind === 'operation') checkOperation(checking, step.id, step.operation, step.done);
   else if (step.kind === 'back') checkBack(checking, step.id, step.of);
@@ -88,16 +95,30 @@ const checkStep = (checking: Checking, step: PlanStep): void => {
 
 const checkOperation = (checking: Checking, at: string, operation: Operation, isDone: boolean): void => {
   const { problems, state } = checking;
+  const isRescue = !isDone && shutsOpenUnit(checking, operation);
   if (!isDone) {
-    const missing = missingBefore(checking, operation);
+    const missing = isRescue ? [] : missingBefore(checking, operation);
     if (missing.length > 0) problems.push({ kind: 'after', at, missing });
-    for (const key of unmet(state, operation.needs))
-      problems.push({ kind: 'need', at, key, wanted: operation.needs[key] ?? '' });
+    const needs = needsWithCool(checking, operation);
+    for (const key of unmet(state, needs)) problems.push({ kind: 'need', at, key, wanted: needs[key] ?? '' });
   }
-  if (isShut(operation.makes) && !checking.hasGate) problems.push({ kind: 'no-gate', at });
+  if (isShut(operation.makes) && !checking.hasGate && !isRescue) problems.push({ kind: 'no-gate', at });
   checking.done.add(operation.id);
   if (isPutBackLater(operation)) checking.off.set(operation.id, { operation, before: state });
   checking.state = changed(state, operation.makes);
+};
+
+/** Water on a unit that stands open goes off at once, without gate and preparation. */
+const shutsOpenUnit = ({ state, off }: Checking, { makes }: Operation): boolean =>
+  makes.water === 'off' &&
+  state.water !== 'off' &&
+  [...off.values()].some(({ operation }) => isStrip(operation) && isShut(operation.needs));
+
+/** What is opened is cool, where the definition has a way to cool it. */
+const needsWithCool = ({ operations }: Checking, { phase, needs }: Operation): WorkState => {
+  const opens = (phase === 'open' || phase === 'work') && isShut(needs);
+  const cools = opens && [...operations.values()].some(({ makes }) => makes.temperature === 'cool');
+  return cools ? { ...needs, temperature: 'cool' } : needs;
 };
 
 /** Said anew here, so that a slip in the planner is not repeated in its checker. */
@@ -132,7 +153,28 @@ const checkBack = (checking: Checking, at: string, operation: Operation): void =
   }
   checking.off.delete(operation.id);
   checking.state = changed(checking.state, reverse(operation.makes, off.before));
+  if (checking.isAhead) checkBehind(checking);
 };
+
+/** Nothing is off behind something that is on: the one was forgotten, or the other is not on. */
+const checkBehind = (checking: Checking): void => {
+  for (const [at, { operation }] of checking.off) {
+    const missing = onBefore(checking, operation);
+    if (missing.length > 0) checking.problems.push({ kind: 'off-behind', at, missing });
+  }
+};
+
+const onBefore = ({ operations, off }: Checking, { after }: Operation): readonly string[] => {
+  const isOn = (id: string): boolean => {
+    const operation = operations.get(id);
+    return operation !== undefined && comesOffFirst(operation) && !off.has(id);
+  };
+  const whole = after.filter((way) => way.every((id) => operations.has(id) || off.has(id)));
+  const inTheWay = (whole.length > 0 ? whole : after).map((way) => way.filter(isOn));
+  return inTheWay.some((way) => way.length === 0) ? [] : (inTheWay[0] ?? []);
+};
+
+const comesOffFirst = (operation: Operation): boolean => isStrip(operation) && isPutBackLater(operation);
 
 const checkSweep = ({ off, problems }: Checking): void => {
   for (const { operation } of off.values())

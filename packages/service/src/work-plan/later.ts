@@ -1,5 +1,6 @@
 import type { Operation, WorkState } from '@brinewright/equipment';
 import { withinReach } from './aims.ts';
+import { allBefore } from './all-before.ts';
 import { isListed, type Ways } from './closure.ts';
 import { type Covering, coveringClosure, operationsByClass } from './covering.ts';
 import { ableToMake, isMade, makersFor } from './makers.ts';
@@ -88,22 +89,9 @@ const afterAsked = (problem: Problem, { operations, restsOn }: Covering): Coveri
   const asked = problem.asked.map(({ id }) => id);
   return operations.reduce((all, { id }) => {
     if (!problem.proof.has(id)) return all;
-    const before = allBefore(problem.scope, id);
+    const before = allBefore(problem.scope.operations, id);
     return new Map(all).set(id, new Set([...(all.get(id) ?? []), ...asked.filter((one) => before.has(one))]));
   }, restsOn);
-};
-
-const allBefore = ({ operations }: Scope, id: string): ReadonlySet<string> => {
-  const before = new Set<string>();
-  const reach = (from: string): void => {
-    for (const next of operations.get(from)?.after.flat() ?? []) {
-      if (before.has(next)) continue;
-      before.add(next);
-      reach(next);
-    }
-  };
-  reach(id);
-  return before;
 };
 
 const belongsTo = (problem: Problem, operation: Operation): boolean =>

@@ -5,6 +5,7 @@ import type { Work } from '../stage/work.ts';
 import { leaveCard } from './leave-card.ts';
 import { settingsBack, settingsToRun } from './leave-settings.ts';
 import { ableToMake } from './makers.ts';
+import { isOpenUnderWater } from './needed.ts';
 import { instanceId } from './operation-kinds.ts';
 import { operationStep } from './plan-steps.ts';
 import type { Present } from './present.ts';
@@ -13,6 +14,7 @@ import type { Scope } from './scope.ts';
 import type { Sequencer } from './sequencer.ts';
 import { changed, isShut } from './state.ts';
 import { minutesOf } from './totals.ts';
+import { walk } from './walk.ts';
 import type { LeaveSafe, OperationStep, PlanStep } from './work-plan.ts';
 
 /** What was to be done, where it stands, and the operation at which a piece is missing. */
@@ -31,10 +33,13 @@ export type Leaving = {
 export function* leaveSafeFrom(leaving: Leaving, sequencer: Sequencer): Work<LeaveSafe> {
   const { s, scope, present, missingAt } = leaving;
   const into = missingAt === undefined ? 'service' : 'bypass';
-  const { steps } = yield* putBack(problemOf(scope, present), sequencer);
-  const shutting = into === 'service' ? [] : shuttingSteps(scope, present);
-  const taken =
-    into === 'service' ? steps : [...shutting, ...steps.filter((step) => isClosing(step, missingAt))];
+  const shuts = into === 'bypass' || isOpenUnderWater(present);
+  const shutting = shuts ? shuttingSteps(scope, present) : [];
+  const { steps } = yield* putBack(problemOf(scope, present, shutting), sequencer);
+  const taken = [
+    ...shutting,
+    ...(into === 'service' ? steps : steps.filter((step) => isClosing(step, missingAt))),
+  ];
   const isUnplugged = [present.state, ...shutting.map(({ operation }) => operation.makes)].some(
     ({ power }) => power === 'off',
   );
@@ -50,23 +55,28 @@ export function* leaveSafeFrom(leaving: Leaving, sequencer: Sequencer): Work<Lea
 const settingsFor = (s: Situation, into: LeaveSafe['into']): readonly Message[] =>
   into === 'service' ? [...settingsBack(s), ...settingsToRun(s)] : settingsBack(s);
 
-const problemOf = (scope: Scope, present: Present): PutBackProblem => ({
-  scope,
-  present,
-  off: present.off,
-  state: present.state,
-  ahead: [],
-  asked: [],
-  newRoles: new Set(),
-  shuts: present.wasShut || isShut(present.state),
-  extent: 'least',
-});
+const problemOf = (scope: Scope, present: Present, shutting: readonly OperationStep[]): PutBackProblem => {
+  const operations = shutting.map(({ operation }) => operation);
+  const shut = walk(operations, present.state, scope, present.times);
+  return {
+    scope,
+    present,
+    off: [...shut.off, ...present.off],
+    state: shut.state,
+    ahead: operations,
+    asked: [],
+    newRoles: new Set(),
+    shuts: present.wasShut || isShut(shut.state),
+    extent: 'least',
+  };
+};
 
-/** A valve that lacks a piece sees neither pressure nor power. */
+/** A valve that lacks a piece or stands open sees neither pressure nor power; a hot one cools before it is vented. */
 const shuttingSteps = (scope: Scope, present: Present): readonly OperationStep[] => {
   const isolating = [...scope.operations.values()].filter(({ phase }) => phase === 'isolate');
   const wanted = [
     ['water', 'off'],
+    ...(present.state.pressure === 'none' ? [] : [['temperature', 'cool'] as const]),
     ['pressure', 'none'],
     ['power', 'off'],
   ] as const;

@@ -1,6 +1,6 @@
 import type { Operation, WorkState } from '@brinewright/equipment';
 import type { Ways } from './closure.ts';
-import { byText, roundTripMinutes } from './operation-kinds.ts';
+import { byText, needsOf, roundTripMinutes } from './operation-kinds.ts';
 import { type StateKey, stateKeys, withPressure } from './state.ts';
 
 /** For every state that something planned needs and nothing planned makes: what can make it, if anything can. */
@@ -12,7 +12,7 @@ export const makersFor = (
   const ways: Ways[] = [];
   for (const operation of planned)
     for (const key of stateKeys) {
-      const wanted = operation.needs[key];
+      const wanted = needsOf(operation)[key];
       if (wanted === undefined || wanted === state[key] || isMade(planned, key, wanted)) continue;
       const able = ableToMake(candidates, key, wanted);
       if (able.length > 0) ways.push(able.map(({ id }) => [id]));

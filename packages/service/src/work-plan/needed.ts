@@ -1,5 +1,6 @@
 import type { Operation } from '@brinewright/equipment';
 import { isPreparation, withinReach } from './aims.ts';
+import { comesOff } from './came-off.ts';
 import { isListed, type Ways } from './closure.ts';
 import { type Covering, coveringClosure, operationsByClass } from './covering.ts';
 import { makersFor } from './makers.ts';
@@ -28,14 +29,17 @@ export const neededFor = (
   more: NeededOptions = {},
 ): Needed => {
   const isMet = (ways: Ways): boolean => ways.some((way) => way.every((id) => present.done.has(id)));
-  const wants = more.again === true ? aims : aims.filter((ways) => !isMet(ways));
+  const isForced = more.forced === true || isOpenUnderWater(present);
+  const wants = (more.again === true ? aims : aims.filter((ways) => !isMet(ways))).filter(
+    (ways) => !ways.every((way) => way.some((id) => isTooLate(id, scope, present))),
+  );
   const wanted = new Set(wants.flat(2));
   const classes = operationsByClass(scope);
   const settled = (id: string): boolean =>
     isSettled(id, scope, present) || isLeftToRestore(id, scope, wanted);
   for (let added: readonly Ways[] = []; ; ) {
     const found = coveringClosure([...wants, ...added], classes, settled);
-    const shutsAhead = more.forced === true || found.operations.some(shutsWater);
+    const shutsAhead = isForced || found.operations.some(shutsWater);
     const missing = [
       ...(shutsAhead ? preparation(found.operations, scope, present) : []),
       ...makers(found.operations, scope, present),
@@ -73,12 +77,35 @@ const preparation = (planned: readonly Operation[], scope: Scope, present: Prese
   const all = [...scope.operations.values()].filter(isPreparation);
   return withinReach(all, given)
     .filter((operation) => operation.always && !isSettled(operation.id, scope, present))
+    .filter(({ id }) => !isTooLate(id, scope, present))
     .map(({ id }) => [[id]]);
+};
+
+/** Something is off that comes off without water, and the water is on as far as anybody wrote. */
+export const isOpenUnderWater = ({ off, state }: Present): boolean =>
+  state.water !== 'off' && off.some(({ operation }) => comesOff(operation) && isShut(operation.needs));
+
+/** What is noted before the work is not noted any more once the state it is read in is gone. */
+const isTooLate = (id: string, { operations }: Scope, present: Present): boolean => {
+  const operation = operations.get(id);
+  if (operation?.phase !== 'record') return false;
+  const { water, pressure } = operation.needs;
+  const isShutFirst = isOpenUnderWater(present) && (water === 'on' || pressure === 'full');
+  return isShutFirst || !holds(present.state, operation.needs);
 };
 
 const makers = (planned: readonly Operation[], scope: Scope, present: Present): readonly Ways[] =>
   makersFor(
-    planned.filter((one) => !isLater(one)),
+    [...planned.filter((one) => !isLater(one)), ...openNeeds(present)],
     [...scope.operations.values()].filter((one) => !isLater(one)),
     present.state,
   );
+
+/** A unit that stands open is kept without water, pressure and power; its piston is no longer led by the drive. */
+const openNeeds = ({ off }: Present): readonly Operation[] =>
+  off
+    .filter(({ operation }) => comesOff(operation))
+    .map(({ operation }) => {
+      const { piston: _, ...needs } = operation.needs;
+      return { ...operation, needs, makes: {}, phase: 'isolate' };
+    });

@@ -1,4 +1,4 @@
-import type { Operation } from '@brinewright/equipment';
+import type { Operation, WorkState } from '@brinewright/equipment';
 import { isShut } from './state.ts';
 
 /** Taking apart and working; everything before is preparation, everything after puts the unit to work again. */
@@ -14,6 +14,12 @@ export const isReversible = (operation: Operation): boolean =>
 /** Shuts, opens or works inside: what was restored and swept before no longer counts. */
 export const opensUp = (operation: Operation): boolean =>
   operation.phase === 'isolate' || isReversible(operation) || (isStrip(operation) && isShut(operation.needs));
+
+/** What is opened without water in it is opened cool, also where its pressure is gone already. */
+export const needsOf = (operation: Operation): WorkState =>
+  isStrip(operation) && isShut(operation.needs)
+    ? { ...operation.needs, temperature: 'cool' }
+    : operation.needs;
 
 export const forwardMinutes = ({ minutes }: Operation): number => minutes.hands + minutes.waiting;
 

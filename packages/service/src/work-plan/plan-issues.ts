@@ -1,9 +1,10 @@
-import type { Family } from '@brinewright/equipment';
+import type { Family, Operation } from '@brinewright/equipment';
 import { type Issue, type MessageKey, type MessageValue, message } from '@brinewright/words';
 import type { Target } from '../recognition/recognition.ts';
 import type { Situation } from '../situation/situation.ts';
 import type { Aims } from './aims.ts';
 import { checkForVariants, type PlanProblem } from './check-plan.ts';
+import { listed } from './gate.ts';
 import type { Later } from './later.ts';
 import type { Scope } from './scope.ts';
 import type { StateKey } from './state.ts';
@@ -13,6 +14,7 @@ import type { PlanStep, WorkPlan } from './work-plan.ts';
 export type Problems = {
   readonly aims: Aims;
   readonly later: Later;
+  readonly inferred: readonly Operation[];
   readonly scope: Scope;
 };
 
@@ -20,6 +22,7 @@ export type Problems = {
 export const planIssues = (s: Situation, plan: WorkPlan, problems: Problems): readonly Issue[] => [
   ...(s.described ? problems.aims.unreached.map((target) => unreachedIssue(s.family, target)) : []),
   ...needIssues(plan, problems.scope),
+  ...inferredIssues(problems.inferred),
   ...problems.later.left.map(leftIssue),
   ...plan.steps.flatMap(uncountedIssue),
 ];
@@ -84,6 +87,19 @@ const problemIssue = (problem: PlanProblem, order: MessageValue): Issue => {
     mend: message('plan.out-of-order-mend'),
   };
 };
+
+const inferredIssues = (inferred: readonly Operation[]): readonly Issue[] =>
+  inferred.length === 0
+    ? []
+    : [
+        {
+          code: 'taken-as-off',
+          severity: 'warning',
+          at: ['done'],
+          message: message('plan.taken-as-off', { orders: listed(inferred.map(({ order }) => order)) }),
+          mend: message('plan.taken-as-off-mend'),
+        },
+      ];
 
 const leftIssue = (key: StateKey): Issue => ({
   code: 'state-left',

@@ -7,6 +7,7 @@ import { insideOf, someFamilies } from '../testing/some-operations.ts';
 import { situationOf } from '../testing/tiny-family.ts';
 import { repairOf, tinyOperations } from '../testing/tiny-operations.ts';
 import type { OperationDone } from '../visit/schema.ts';
+import { comesOff } from './came-off.ts';
 import { checkForVariants } from './check-plan.ts';
 import { planWork } from './plan-work.ts';
 import { sensibleSequencer } from './sensible-sequencer.ts';
@@ -122,6 +123,69 @@ test('from any moment leaving it safe puts everything back and the water on', ()
       expect(problemsOf({ ...plan, steps: [...done, ...leaveSafe.steps] }, operations)).toEqual([]);
       const opens = leaveSafe.steps.some((s) => s.kind === 'operation' && s.operation.makes.water === 'on');
       expect(opens).toBe(plan.state.water === 'off');
+    }),
+    options,
+  );
+});
+
+const dropped = fc.array(fc.boolean(), { minLength: 8, maxLength: 40 });
+
+const withGaps = (done: readonly OperationDone[], drops: readonly boolean[]): readonly OperationDone[] =>
+  done.filter((_, at) => drops[at % drops.length] !== true);
+
+/** No variant has both. */
+const areApart = ({ fits: a }: Operation, { fits: b }: Operation): boolean =>
+  a.size !== undefined && b.size !== undefined && !a.size.some((size) => b.size?.includes(size));
+
+/** What goes back has had one of its ways off before it, which goes back after it. */
+const isAccountedFor = (steps: readonly PlanStep[], operations: readonly Operation[]): boolean => {
+  const backs = steps.flatMap((step) => (step.kind === 'back' && !step.done ? [step.of] : []));
+  const known = new Map(operations.map((one) => [one.id, one]));
+  return backs.every((operation, at) => {
+    const later = new Set(backs.slice(at + 1).map(({ id }) => id));
+    const isFree = (id: string): boolean => {
+      const before = known.get(id);
+      return before === undefined || !comesOff(before) || areApart(before, operation) || later.has(id);
+    };
+    return operation.after.length === 0 || operation.after.some((way) => way.every(isFree));
+  });
+};
+
+const isClosedBeforeWater = (steps: readonly PlanStep[]): boolean => {
+  const water = steps.findIndex(
+    (step) => step.kind === 'operation' && !step.done && step.operation.makes.water === 'on',
+  );
+  const last = steps.findLastIndex((step) => step.kind === 'back' && comesOff(step.of));
+  return water < 0 ? last < 0 || steps.every((step) => step.kind === 'gate' || step.done) : last < water;
+};
+
+const opensWet = ({ kind, ...step }: PlanStep): boolean =>
+  kind === 'back' && 'of' in step && !step.done && isShut(step.of.needs);
+
+test('entries forgotten: nothing stays off behind what goes back, and water comes only on a closed unit', () => {
+  fc.assert(
+    fc.property(work, dropped, ({ operations, targets, share }, drops) => {
+      const done = withGaps(prefix(planOf(operations, targets), share), drops);
+      const plan = planOf(operations, targets, done);
+      for (const steps of [plan.steps, plan.leaveSafe.steps]) {
+        expect(isAccountedFor(steps, operations)).toBe(true);
+        if (steps.some(opensWet)) expect(isClosedBeforeWater(steps)).toBe(true);
+      }
+      expect(problemsOf(plan, operations)).toEqual([]);
+    }),
+    options,
+  );
+});
+
+test('entries forgotten: a unit open under water is shut before anything else', () => {
+  fc.assert(
+    fc.property(work, dropped, ({ operations, targets, share }, drops) => {
+      const plan = planOf(operations, targets, withGaps(prefix(planOf(operations, targets), share), drops));
+      if (!plan.says.some(({ key }) => key === 'plan.says.shut-first')) return;
+      const first = plan.steps.find((step) => step.kind !== 'gate' && !step.done);
+      expect(first?.id.startsWith('shut')).toBe(true);
+      expect(plan.stopped).toBeUndefined();
+      expect(plan.leaveSafe.steps[0]?.id.startsWith('shut')).toBe(true);
     }),
     options,
   );

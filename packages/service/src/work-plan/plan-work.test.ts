@@ -610,6 +610,107 @@ describe('leaving it safe', () => {
   });
 });
 
+describe('entries that were forgotten', () => {
+  const stageFor = (...list: readonly string[]) => stageOf(visitOf(doneBy(...list)), repairOf([]));
+  const planFor = (...list: readonly string[]): WorkPlan => planOf([], doneBy(...list));
+  const backs = ({ steps }: Pick<WorkPlan, 'steps'>): readonly string[] =>
+    steps.flatMap((step) => (step.kind === 'back' && !step.done ? [step.of.id] : []));
+  const [record, warn, shut, vent, removal, unplug, verify] = upToStack;
+  const isolated = [record, warn, shut, vent, removal, unplug, verify] as const;
+
+  test('what had to come off goes back too, in the plan and in leaving it safe', () => {
+    const plan = planFor(...isolated, 'cover-off', 'slim-drive-off', 'piston-out');
+    const wanted = ['piston-out', 'slim-drive-off', 'pin-out', 'cover-off'];
+    expect(backs(plan)).toEqual(wanted);
+    expect(backs(plan.leaveSafe)).toEqual(wanted);
+  });
+
+  test('a way of which something is off is taken before a quicker one', () => {
+    expect(backs(planFor(...isolated, 'side-plate-off', 'slim-drive-off'))).toEqual([
+      'slim-drive-off',
+      'pin-out',
+      'side-plate-off',
+    ]);
+  });
+
+  test('the stack alone brings everything before it, for every variant that remains', () => {
+    const plan = planFor('stack-out');
+    expect(backs(plan)).toEqual([
+      'stack-out',
+      'piston-out',
+      'slim-drive-off',
+      'broad-drive-off',
+      'pin-out',
+      'cover-off',
+    ]);
+  });
+
+  test('work inside and a part written as back speak for what came off before them', () => {
+    expect(backs(planFor(...isolated, 'clean-injector'))).toEqual(['injector-out']);
+    expect(backs(planFor(...isolated, 'piston-out.back'))).toContain('pin-out');
+  });
+
+  test('what is written as back behind something that is off goes back once more', () => {
+    const plan = planFor(...isolated, 'cover-off', 'pin-out', 'cover-off.back');
+    expect(backs(plan)).toEqual(['pin-out', 'cover-off']);
+    expect(backs(planFor(...isolated, 'cover-off', 'pin-out', 'pin-out.back', 'cover-off.back'))).toEqual([]);
+  });
+
+  test('are named once, with how to mend it, until they are written', () => {
+    const said = (...list: readonly string[]) =>
+      stageFor(...list).issues.filter(({ code }) => code === 'taken-as-off');
+    const [issue, ...more] = said(...isolated, 'cover-off', 'slim-drive-off');
+    expect(more).toEqual([]);
+    expect(issue).toMatchObject({
+      severity: 'warning',
+      message: { values: { orders: 'pin-out' } },
+      mend: { key: 'plan.taken-as-off-mend' },
+    });
+    expect(said(...isolated, 'cover-off', 'pin-out', 'slim-drive-off')).toEqual([]);
+    expect(said(...isolated, 'cover-off', 'slim-drive-off', 'pin-out')).toEqual([]);
+  });
+
+  test('an open unit with the water on is shut first, then made safe, gate passed or not', () => {
+    const plan = planFor(...upToStack, 'open-water');
+    const [first, ...then] = plan.steps.filter((step) => step.kind !== 'gate' && !step.done);
+    expect(first?.id).toBe('shut#2');
+    expect(ids(then).slice(0, 3)).toEqual(['warn#2', 'vent#2', 'unplug#2']);
+    expect(keys(plan.says)).toContain('plan.says.shut-first');
+    expect(plan.stopped).toBeUndefined();
+    expect(ids(planFor('stack-out').steps.filter(({ kind }) => kind !== 'gate')).slice(0, 9)).toContain(
+      'shut',
+    );
+  });
+});
+
+describe('what stands already when the work begins', () => {
+  const seals = (apart: NonNullable<Visit['apart']>): readonly string[] =>
+    ids(planOf([replace('seal')], { apart }).steps);
+
+  test('people are warned before the vent where the water is off already', () => {
+    const steps = seals({ water: 'off' });
+    expect(steps.indexOf('warn')).toBeLessThan(steps.indexOf('vent'));
+    expect(steps.indexOf('photograph')).toBeLessThan(steps.indexOf('vent'));
+  });
+
+  test('readings that need the water on are left out once it is off', () => {
+    const reading = operation('reading', { phase: 'record', always: true, needs: { water: 'on' } });
+    const family = tinyOperations({ operations: [...tinyOperations().operations, reading] });
+    expect(ids(planOf([replace('seal')], {}, family).steps)).toContain('reading');
+    expect(ids(planOf([replace('seal')], { apart: { water: 'off' } }, family).steps)).not.toContain(
+      'reading',
+    );
+  });
+
+  test('a unit in bypass is not put in bypass again, and work that needs no water off leaves it there', () => {
+    const plan = planOf([replace('seal')], { apart: { bypass: 'bypass' } });
+    expect(plan.steps.filter(({ id }) => id.startsWith('shut'))).toMatchObject([{ done: true }]);
+    expect(ids(plan.steps)).toContain('open-water');
+    const dry = planOf([doing('break-bridge')], { apart: { bypass: 'bypass' } });
+    expect(ids(dry.steps)).not.toContain('open-water');
+  });
+});
+
 describe('what hangs on the water', () => {
   const issuesOf = (uses: NonNullable<Visit['site']['uses']>, targets: readonly Target[]) =>
     stageOf(visitOf({ site: { name: 'x', uses } }), repairOf(targets)).issues.map(({ code }) => code);

@@ -10,7 +10,7 @@ import { forwardSteps } from './forward.ts';
 import { gateFor } from './gate.ts';
 import type { Later } from './later.ts';
 import { leaveSafeFrom } from './leave-safe.ts';
-import { type Needed, neededFor } from './needed.ts';
+import { isOpenUnderWater, type Needed, neededFor } from './needed.ts';
 import { planIssues } from './plan-issues.ts';
 import { type Present, presentOf } from './present.ts';
 import { type PutBackProblem, putBack } from './put-back.ts';
@@ -39,15 +39,15 @@ export function* planWork(
 ): Work<Stage<WorkPlan>> {
   const scope = scopeOf(s, recognition, repair.targets);
   const aims = aimsOf(repair, scope);
-  const present = presentOf(s, scope, aims.newRoles);
-  const needed = neededFor(aims.ways, scope, present, { forced: isForced(s, aims, present) });
+  const { present, needed } = standing(s, scope, aims);
   const { ungated, later } = yield* stepsFor({ scope, aims, present, needed }, sequencer);
   const outage = outageMinutes(ungated, present.state, scope);
   const building = buildingMeanwhile(s, ungated);
   const gated = { s, scope, recognition, repair, steps: ungated, outageMinutes: outage, building };
-  const steps = needed.shuts ? withGate(ungated, gateFor(gated)) : ungated;
+  const isOpen = isOpenUnderWater(present);
+  const steps = needed.shuts ? withGate(ungated, gateFor(gated), isOpen) : ungated;
   const miscount = miscountIn(steps);
-  const stopped = stoppedAt(steps, miscount, present.state);
+  const stopped = isOpen && miscount === undefined ? undefined : stoppedAt(steps, miscount, present.state);
   const leaving = { s, scope, present, targets: repair.targets, missingAt: miscount?.operation };
   const plan: WorkPlan = {
     steps,
@@ -59,12 +59,31 @@ export function* planWork(
     hazards: hazardsOf(steps),
     state: present.state,
     leaveSafe: yield* leaveSafeFrom(leaving, sequencer),
-    says: [...saysOf(s, aims, needed.shuts, steps), ...whenSaid(scope, steps)],
+    says: [
+      ...(isOpen ? [message('plan.says.shut-first')] : []),
+      ...saysOf(s, aims, needed.shuts, steps),
+      ...whenSaid(scope, steps),
+    ],
   };
-  const issues = planIssues(s, plan, { aims, later, scope });
+  const issues = planIssues(s, plan, { aims, later, scope, inferred: present.inferred });
   const outlet = outletIssues(s, recognition, repair.targets);
   return done(plan, { gaps: gapsOf(repair), issues: [...issues, ...outlet] });
 }
+
+/** Where the work stands and what is needed from there. */
+const standing = (s: Situation, scope: Scope, aims: Aims): Pick<Parts, 'present' | 'needed'> => {
+  const present = presentOf(s, scope, aims.newRoles);
+  const needed = neededFor(aims.ways, scope, present, { forced: isForced(s, aims, present) });
+  const bypassed = needed.operations.some(({ makes }) => makes.water === 'off') ? inBypass(s) : undefined;
+  return bypassed === undefined ? { present, needed } : standing(bypassed, scope, aims);
+};
+
+/** A unit that stands in bypass has its water off as far as the work asks for that; otherwise it is left as found. */
+const inBypass = (s: Situation): Situation | undefined => {
+  const { apart } = s.visit;
+  if (apart?.bypass !== 'bypass' || apart.water !== undefined) return undefined;
+  return { ...s, visit: { ...s.visit, apart: { ...apart, water: 'off' } } };
+};
 
 type Parts = {
   readonly scope: Scope;
@@ -100,9 +119,14 @@ const isForced = (s: Situation, { unreached }: Aims, present: Present): boolean 
   unreached.some(({ kind }) => kind === 'replace') &&
   (!present.wasShut || isShut(present.state));
 
-/** After the last thing recorded, before anything shuts the water. */
-const withGate = (steps: readonly PlanStep[], gate: GateStep): readonly PlanStep[] => {
-  const shutting = steps.findIndex((step) => step.kind === 'operation' && isShut(step.operation.makes));
+/** After the last thing recorded, before anything shuts the water. An open unit under water is shut before all else. */
+const withGate = (steps: readonly PlanStep[], gate: GateStep, isOpen: boolean): readonly PlanStep[] => {
+  const shutting = steps.findIndex(
+    (step) =>
+      step.kind === 'operation' &&
+      isShut(step.operation.makes) &&
+      (step.done || !isOpen || step.operation.makes.water !== 'off'),
+  );
   const before = shutting < 0 ? steps : steps.slice(0, shutting);
   const recorded = before.findLastIndex(
     (step) => step.kind === 'operation' && step.operation.phase === 'record',

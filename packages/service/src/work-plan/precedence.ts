@@ -6,6 +6,8 @@ import { stateKeys, withPressure } from './state.ts';
 /** One act to be put in order: an operation, or the reverse of one. */
 export type Task = Omit<SequenceTask, 'before'> & {
   readonly after: readonly string[];
+  /** Comes after these too, unless that contradicts `after`. */
+  readonly rather?: readonly string[];
   readonly needs: WorkState;
   readonly makes: WorkState;
   /** Earlier blocks are finished first; a task moves up to the block of whatever waits for it. */
@@ -27,8 +29,9 @@ export type Precedence = {
 export const precedenceOf = (given: readonly Task[], start: WorkState): Precedence => {
   const tasks = [...given].sort((a, b) => byText(a.id, b.id));
   const reach = new Reach(tasks.length);
-  for (const [first, then] of writtenEdges(tasks))
+  for (const [first, then] of writtenEdges(tasks, ({ after }) => after))
     if (!reach.add(first, then)) throw new Error('operations-wait-for-one-another');
+  for (const [first, then] of writtenEdges(tasks, ({ rather }) => rather ?? [])) reach.add(first, then);
   for (const [first, then] of stateEdges(tasks, start)) reach.add(first, then);
   const comesBefore = (a: number, b: number): boolean => reach.has(a, b);
   return { tasks, comesBefore, blocks: blocksOf(tasks, comesBefore) };
@@ -36,10 +39,10 @@ export const precedenceOf = (given: readonly Task[], start: WorkState): Preceden
 
 type Edge = readonly [first: number, then: number];
 
-const writtenEdges = (tasks: readonly Task[]): readonly Edge[] => {
+const writtenEdges = (tasks: readonly Task[], before: (task: Task) => readonly string[]): readonly Edge[] => {
   const place = new Map(tasks.map(({ id }, at) => [id, at]));
-  return tasks.flatMap(({ after }, then) =>
-    after.flatMap((id): readonly Edge[] => {
+  return tasks.flatMap((task, then) =>
+    before(task).flatMap((id): readonly Edge[] => {
       const first = place.get(id);
       return first === undefined ? [] : [[first, then]];
     }),

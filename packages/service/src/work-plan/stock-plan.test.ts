@@ -43,6 +43,20 @@ describe('water of 140 °F', () => {
     expect(steps.indexOf('let-cool')).toBeLessThan(steps.indexOf('vent-pressure'));
   });
 
+  test('cools before it is opened where its pressure is gone already, unless it has cooled', () => {
+    const apart = { water: 'off', pressure: 'none' } as const;
+    const steps = ids(planFor(openingFault, { ...hot, apart }));
+    expect(steps).toContain('let-cool');
+    expect(steps.indexOf('let-cool')).toBeLessThan(steps.findIndex((id) => id.endsWith('-off')));
+    const cooled = { ...hot, apart, done: [{ operation: 'let-cool' }] };
+    expect(ids(planFor(openingFault, cooled)).filter((id) => id.startsWith('let-cool'))).toHaveLength(1);
+  });
+
+  test.each(['coldest', 'warmest', 'temperature'])('counts by the %s that is given', (key) => {
+    const water: VisitDocument['water'] = [{ of: 'raw', hardness: '18 gpg', [key]: '140 degF' }];
+    expect(ids(planFor(openingFault, { water }))).toContain('let-cool');
+  });
+
   test('makes nobody wait where it is cold, or where nothing is known of it', () => {
     expect(ids(planFor(openingFault))).not.toContain('let-cool');
     const unknown: Partial<VisitDocument> = { water: [{ of: 'raw', hardness: '18 gpg' }] };

@@ -1,5 +1,5 @@
 import type { Operation, Phase, WorkState } from '@brinewright/equipment';
-import { backId, isReversible } from './operation-kinds.ts';
+import { backId, isReversible, needsOf } from './operation-kinds.ts';
 import type { Off } from './plan-steps.ts';
 import type { Task } from './precedence.ts';
 import type { Scope } from './scope.ts';
@@ -20,7 +20,7 @@ const freeBlock = 1;
 export const taskOf = (scope: Scope, operation: Operation, restsOn: Iterable<string>): Task => ({
   id: operation.id,
   after: [...restsOn],
-  needs: operation.needs,
+  needs: needsOf(operation),
   makes: operation.makes,
   block: isFree(scope, operation) ? freeBlock : blockOf[operation.phase],
   tools: scope.tools(operation),

@@ -55,6 +55,13 @@ export const cliEn = {
   'cli.option-one-of': '{option} {value}: write one of {known}.',
   'cli.option-not-here': '{option} does not go with {verb}.',
   'cli.now': '--now {value} is no moment. Write it as 2026-11-25T09:00:00Z.',
+  'cli.option-as-value':
+    '{option} needs a value: {value}. “{found}” begins as an option does; a file of that name is written ./{found}.',
+  'cli.onto-input': '{option} {file} would overwrite a file that this command reads. Nothing was written.',
+  'cli.onto-paper': '{option} {file} would overwrite the paper of {other}. Nothing was written.',
+  'cli.onto-mend': 'Name another file for the paper.',
+  'cli.output-lost':
+    'The output was not written to its end ({why}). Check that there is room where it goes and that it may be written to.',
   'cli.our-mistake': 'A mistake of the program, not of the input: {what}. Nothing was changed.',
   'cli.set-aside': 'What is named above was set aside. The rest was assessed.',
   'cli.visit.empty.mend': 'Begin with a copy of a visit from demo/.',
@@ -135,7 +142,7 @@ export const cliEn = {
     '{count, plural, one {One operation} other {# operations}} to do, {time}, the water off for {outage} of it; {tools, plural, =0 {no change of tool} one {one change of tool} other {# changes of tool}}{sides, plural, =0 {} one {, one of side} other {, # of side}}.',
   'cli.plan.summary-water-on':
     '{count, plural, one {One operation} other {# operations}} to do, {time}; {tools, plural, =0 {no change of tool} one {one change of tool} other {# changes of tool}}{sides, plural, =0 {} one {, one of side} other {, # of side}}.',
-  'cli.plan.gate': 'Gate. Not passed yet; the water stays on until all of it holds.',
+  'cli.plan.gate': 'Gate. Not passed yet; nothing more is shut or opened until all of it holds.',
   'cli.plan.gate-passed': 'Gate. Passed.',
   'cli.plan.sweep': 'Look over bench, floor and pail: nothing is left over',
   'cli.plan.done': 'done',

@@ -15,8 +15,9 @@ export const issuesEn = {
   'issue.yaml.tab.mend': 'Indent with spaces.',
   'issue.yaml.key-in-value': 'A key and its colon stand inside another value.',
   'issue.yaml.key-in-value.mend': 'Begin a new line for the key, or put a text with a colon in quotes.',
-  'issue.yaml.not-closed': 'A quote, bracket or brace is not closed.',
-  'issue.yaml.not-closed.mend': 'Close it, or put a comma before what follows.',
+  'issue.yaml.not-closed':
+    'A quote, bracket or brace is not closed, or a line inside it begins too far left.',
+  'issue.yaml.not-closed.mend': 'Close it, put a comma before what follows, or indent the line.',
   'issue.yaml.quote-needed': 'A value begins with a sign that needs quotes.',
   'issue.yaml.quote-needed.mend': 'Put the value in double quotes.',
   'issue.yaml.two-documents': 'The file holds two documents.',

@@ -150,4 +150,10 @@ export const planEn = {
   'plan.state-left-mend': 'Bring it back by hand before the unit goes into service.',
   'plan.not-counted': '{order} is written as done without a count.',
   'plan.not-counted-mend': 'Count the pieces and write the count beside it.',
+  'plan.taken-as-off':
+    'Taken as off, though not written as done or written as back: {orders}. What is written as done cannot come off otherwise. The plan puts it back.',
+  'plan.taken-as-off-mend':
+    'Look at the unit. Write it down as done, or write down what is back, with everything that came off after it.',
+  'plan.says.shut-first':
+    'The unit is open and the water on it is not written as off. Shut it before anything else.',
 } as const satisfies Record<string, string>;

@@ -49,9 +49,19 @@ export const programEn = {
   'program.window.fit-below': 'The fitted backwash of {fitted} is too weak for this bed: fit {control}.',
   'program.window.fit-above': 'The fitted backwash of {fitted} is too strong for this bed: fit {control}.',
   'program.window.fit-below-rinse':
-    'The fitted backwash of {fitted} is too weak for this bed: fit {control}. With it set the fast rinse to {rinse}.',
+    'The fitted backwash of {fitted} is too weak for this bed: fit {control}. The times here are for it; until it is in, the fast rinse is {rinse}.',
   'program.window.fit-above-rinse':
-    'The fitted backwash of {fitted} is too strong for this bed: fit {control}. With it set the fast rinse to {rinse}.',
+    'The fitted backwash of {fitted} is too strong for this bed: fit {control}. The times here are for it; until it is in, the fast rinse is {rinse}.',
+  'program.window.nearly-below':
+    'The fitted backwash of {fitted} lies just below the window, by less than it is known. {control} would lie inside.',
+  'program.window.nearly-above':
+    'The fitted backwash of {fitted} lies just above the window, by less than it is known. {control} would lie inside.',
+  'program.set-draw-cut':
+    'With these settings the draw takes {draw} and its step ends after {step}: brine stays behind and the water turns salty. Take a smaller dose.',
+  'program.set-short-rinse':
+    'With these settings only {rinsed} rinse after the brine: the water turns salty. Take a smaller dose.',
+  'program.no-reserve':
+    'The water use per day is not known: nothing is held back, and the last day may run hard.',
   'program.window.fitted-below':
     'The backwash of {fitted} is too weak for this bed, and no drain control in the definition lies in the window.',
   'program.window.fitted-above':

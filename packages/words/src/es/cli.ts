@@ -57,6 +57,13 @@ export const cliEs = {
   'cli.option-one-of': '{option} {value}: escribir uno de {known}.',
   'cli.option-not-here': '{option} no va con {verb}.',
   'cli.now': '--now {value} no es un momento. Se escribe como 2026-11-25T09:00:00Z.',
+  'cli.option-as-value':
+    '{option} necesita un valor: {value}. “{found}” empieza como una opción; un archivo con ese nombre se escribe ./{found}.',
+  'cli.onto-input': '{option} {file} sobrescribiría un archivo que este comando lee. No se escribió nada.',
+  'cli.onto-paper': '{option} {file} sobrescribiría el papel de {other}. No se escribió nada.',
+  'cli.onto-mend': 'Nombrar otro archivo para el papel.',
+  'cli.output-lost':
+    'La salida no se escribió hasta el final ({why}). Revisar que haya espacio en el destino y que se pueda escribir en él.',
   'cli.our-mistake': 'Un error del programa, no de los datos: {what}. No se cambió nada.',
   'cli.set-aside': 'Lo nombrado arriba quedó aparte. Se evaluó lo demás.',
   'cli.visit.empty.mend': 'Empezar con una copia de una visita de demo/.',
@@ -138,7 +145,7 @@ export const cliEs = {
     '{count, plural, one {Una operación} other {# operaciones}} por hacer, {time}, sin agua {outage} de ese tiempo; {tools, plural, =0 {ningún cambio de herramienta} one {un cambio de herramienta} other {# cambios de herramienta}}{sides, plural, =0 {} one {, uno de lado} other {, # de lado}}.',
   'cli.plan.summary-water-on':
     '{count, plural, one {Una operación} other {# operaciones}} por hacer, {time}; {tools, plural, =0 {ningún cambio de herramienta} one {un cambio de herramienta} other {# cambios de herramienta}}{sides, plural, =0 {} one {, uno de lado} other {, # de lado}}.',
-  'cli.plan.gate': 'Revisión previa. Falta algo; el agua sigue abierta hasta que todo se cumpla.',
+  'cli.plan.gate': 'Revisión previa. Falta algo; nada más se corta ni se abre hasta que todo se cumpla.',
   'cli.plan.gate-passed': 'Revisión previa. Cumplida.',
   'cli.plan.sweep': 'Revisar mesa, piso y cubeta: no sobra nada',
   'cli.plan.done': 'hecho',

@@ -17,8 +17,9 @@ export const issuesEs = {
   'issue.yaml.key-in-value': 'Una clave con dos puntos está dentro de otro valor.',
   'issue.yaml.key-in-value.mend':
     'Empiece otra línea para la clave, o ponga entre comillas el texto con dos puntos.',
-  'issue.yaml.not-closed': 'Falta cerrar unas comillas, un corchete o una llave.',
-  'issue.yaml.not-closed.mend': 'Ciérrelo, o ponga una coma antes de lo que sigue.',
+  'issue.yaml.not-closed':
+    'Falta cerrar unas comillas, un corchete o una llave, o una línea adentro empieza muy a la izquierda.',
+  'issue.yaml.not-closed.mend': 'Ciérrelo, ponga una coma antes de lo que sigue, o sangre la línea.',
   'issue.yaml.quote-needed': 'Un valor empieza con un signo que necesita comillas.',
   'issue.yaml.quote-needed.mend': 'Ponga el valor entre comillas dobles.',
   'issue.yaml.two-documents': 'El archivo contiene dos documentos.',

@@ -152,4 +152,10 @@ export const planEs = {
   'plan.state-left-mend': 'Regresarlo a mano antes de poner el equipo en servicio.',
   'plan.not-counted': '{order}: anotado como hecho sin cuenta.',
   'plan.not-counted-mend': 'Contar las piezas y anotar la cuenta al lado.',
+  'plan.taken-as-off':
+    'Se toma como quitado, aunque no está anotado como hecho o está anotado como puesto: {orders}. Lo anotado como hecho no sale de otro modo. El plan lo vuelve a poner.',
+  'plan.taken-as-off-mend':
+    'Mirar el equipo. Anotarlo como hecho, o anotar lo que ya está puesto, con todo lo que salió después.',
+  'plan.says.shut-first':
+    'El equipo está abierto y su agua no está anotada como cerrada. Cerrarla antes que nada.',
 } as const satisfies Translation<typeof planEn>;

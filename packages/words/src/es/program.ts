@@ -55,9 +55,19 @@ export const programEs = {
   'program.window.fit-above':
     'El retrolavado instalado de {fitted} es fuerte para este lecho: ponga {control}.',
   'program.window.fit-below-rinse':
-    'El retrolavado instalado de {fitted} es débil para este lecho: ponga {control}. Con él, ponga el enjuague rápido en {rinse}.',
+    'El retrolavado instalado de {fitted} es débil para este lecho: ponga {control}. Los tiempos de aquí son para él; hasta ponerlo, el enjuague rápido es de {rinse}.',
   'program.window.fit-above-rinse':
-    'El retrolavado instalado de {fitted} es fuerte para este lecho: ponga {control}. Con él, ponga el enjuague rápido en {rinse}.',
+    'El retrolavado instalado de {fitted} es fuerte para este lecho: ponga {control}. Los tiempos de aquí son para él; hasta ponerlo, el enjuague rápido es de {rinse}.',
+  'program.window.nearly-below':
+    'El retrolavado instalado de {fitted} queda apenas debajo de la ventana, por menos de lo que se conoce. {control} quedaría dentro.',
+  'program.window.nearly-above':
+    'El retrolavado instalado de {fitted} queda apenas arriba de la ventana, por menos de lo que se conoce. {control} quedaría dentro.',
+  'program.set-draw-cut':
+    'Con estos ajustes la succión toma {draw} y su paso termina a los {step}: queda salmuera y el agua sale salada. Tome una dosis menor.',
+  'program.set-short-rinse':
+    'Con estos ajustes solo {rinsed} enjuagan después de la salmuera: el agua sale salada. Tome una dosis menor.',
+  'program.no-reserve':
+    'No se conoce el consumo de agua por día: nada se guarda de reserva y el último día puede salir dura.',
   'program.window.fitted-below':
     'El retrolavado de {fitted} es débil para este lecho, y ningún control de drenaje de la definición queda en la ventana.',
   'program.window.fitted-above':

@@ -31,6 +31,26 @@ export const situationEs = {
   'situation.unknown-id': 'Las definiciones no conocen “{id}”. Se conserva y no se usa.',
   'situation.unknown-id-mend': 'Escriba uno de estos: {known}.',
   'situation.unknown-id-none': 'Compárelo con la lista de “equipment show”.',
+  'situation.unknown-unit': 'La visita no tiene el equipo “{id}”. El dato se conserva y no se usa.',
+  'situation.unit-twice': 'Dos equipos tienen el id “{id}”. Se usa el primero.',
+  'situation.unit-twice-mend': 'Dé a cada equipo un id propio.',
+  'situation.dose-twice': 'Se decidió una dosis dos veces: se usa la última, {used}, y no {written}.',
+  'situation.dose-twice-mend': 'Quite la dosis que no vale.',
+  'situation.proof.unknown':
+    'Este equipo no tiene la comprobación “{check}”. La lectura se conserva y no se usa.',
+  'situation.proof.no-value': '“{check}” se mide, y un estado no dice nada de ello.',
+  'situation.proof.no-value-mend': 'Escriba en “value” lo leído, con su unidad, y sin “state”.',
+  'situation.proof.no-state': '“{check}” se ve o no se ve, y un valor no dice nada de ello.',
+  'situation.proof.no-state-mend': 'Escriba “state: seen” o “state: not-seen”, y sin “value”.',
+  'situation.no-time-of-day': '“{at}” no es una hora del día. Se conserva y no se usa.',
+  'situation.no-time-of-day-mend': 'Escriba horas y minutos de 00:00 a 23:59, por ejemplo 02:00.',
+  'situation.seasons-swapped':
+    'El agua más fría, {coldest}, se indicó más caliente que la más caliente, {warmest}. La menor se toma como la más fría.',
+  'situation.seasons-swapped-mend': 'Intercambie “coldest” y “warmest”, o corrija la que esté mal.',
+  'situation.temperature-outside':
+    'El agua estaba a {measured}, fuera de {coldest} a {warmest}, lo indicado para el año. Se usan los valores indicados.',
+  'situation.temperature-outside-mend':
+    'Mida otra vez, o pregunte otra vez por el agua más fría y la más caliente.',
   'situation.reading.odd': '{test}: {value} está fuera de lo que da un equipo así ({min} a {max}).',
   'situation.reading.odd-unit': '¿Eran {number} {unit}? Escriba la unidad o lea otra vez.',
   'situation.reading.odd-again': 'Lea otra vez, o escriba cómo se leyó.',
