@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { pageCss } from '../src/documents/page-css.ts';
 import { report } from '../src/documents/report.ts';
 import { leaveSafeCard, workSheet } from '../src/documents/work-sheet.ts';
+import { oddsText } from '../src/drawings/odds-bars.ts';
 import { escaped } from '../src/markup/element.ts';
 import {
   type Assessed,
@@ -266,6 +267,36 @@ test('the leave-safe card shows how the unit is put back, step by step', () => {
   expect(card).toContain('<h3>How it is put back, 31\u00a0min</h3>');
   expect(card.match(/<p class="order">/gu)?.length).toBe(steps.length);
   expect(card).toContain('Back as they were');
+  expect(card).toContain('<h2>Not safe yet: the steps below come first</h2>');
+  expect(written(leaveSafeCard, leak)).not.toContain('Not safe yet');
+});
+
+test('the work sheet has the parts to bring and every setting to key in', () => {
+  const sheet = written(workSheet, leak);
+  const { repair, program } = leak.assessment.stages;
+  if (repair.state !== 'done' || program.state !== 'done') throw new Error('blocked');
+  const lines = [...repair.value.parts, ...repair.value.differs.flatMap(({ parts }) => parts)];
+  const rowsOf = (of: string): number =>
+    new RegExp(`<table class="${of}">[\\s\\S]*?</table>`, 'u').exec(sheet)?.[0].match(/<tr[ >]/gu)?.length ??
+    0;
+  expect(lines.length).toBeGreaterThan(0);
+  expect(sheet).toContain('<h2>Bring along</h2>');
+  expect(rowsOf('parts')).toBeGreaterThan(lines.length);
+  // A head, every timed step, the volume and the days.
+  expect(rowsOf('settings')).toBe(1 + program.value.settings.length + 2);
+  expect(written(workSheet, bare)).not.toContain('<h2>Bring along</h2>');
+});
+
+test('no odds are told as certain, neither way', () => {
+  expect([1, 0.99, 0.95, 0.5, 0.05, 0.02, 0].map(oddsText)).toEqual([
+    '95',
+    '95',
+    '95',
+    '50',
+    '5',
+    '< 5',
+    '< 5',
+  ]);
 });
 
 test('no text on a screen is smaller than 15 px', () => {

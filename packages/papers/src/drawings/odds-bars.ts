@@ -24,7 +24,7 @@ export const shownPercent = (p: number): number => Math.round((p * 100) / step) 
 export const oddsText = (p: number): string => {
   const percent = shownPercent(p);
   if (percent <= 0) return `< ${step}`;
-  return percent >= 100 ? `> ${100 - step}` : String(percent);
+  return String(Math.min(percent, 100 - step));
 };
 
 const moved = ({ p, before }: Odds): boolean =>
