@@ -7,6 +7,7 @@ export const stockIds = {
   roles: { drainControl: 'drain-control', refillControl: 'refill-control', seal: 'seal', spacer: 'spacer' },
   tests: {
     backwash: 'backwash-flow',
+    drainInService: 'drain-in-service',
     draw: 'draw-rate',
     fastRinse: 'fast-rinse-flow',
     programCompared: 'program-compared',

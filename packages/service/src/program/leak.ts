@@ -2,9 +2,9 @@ import { leakPerDay, useOverTime, waterCost } from '@brinewright/physics';
 import { fromUnit, quantity } from '@brinewright/units';
 import { type Message, message } from '@brinewright/words';
 import type { Ledger } from '../derivation/ledger.ts';
+import { stockIds } from '../stock-ids.ts';
 
-/** The stock's test of the drain line in service. */
-const drainInService = 'reading.drain-in-service';
+const drainInService = `reading.${stockIds.tests.drainInService}`;
 const nothing = fromUnit(0.03, 'gpm', 'flow').si;
 const year = fromUnit(365.25, 'd', 'time');
 
