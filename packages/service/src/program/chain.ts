@@ -183,7 +183,7 @@ export type StepTimes = {
 };
 
 /** Water that one regeneration sends to drain. */
-export const putWater = (ledger: Ledger, at: string, times: StepTimes): void => {
+export const putRegenerationWater = (ledger: Ledger, at: string, times: StepTimes): void => {
   const steps = [
     ['backwash', rateOf(ledger, at, 'backwash'), times.backwash],
     ['motive', 'situation.rate.slow-rinse', times.draw],

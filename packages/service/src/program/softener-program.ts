@@ -16,8 +16,8 @@ import {
   putDoseOfRefill,
   putDraw,
   putRefillForDose,
+  putRegenerationWater,
   putRinseTimes,
-  putWater,
 } from './chain.ts';
 import type { ProgramAdvice } from './program-advice.ts';
 import { downTo } from './rounding.ts';
@@ -89,7 +89,7 @@ const putAsSet = (ledger: Ledger): void => {
   putDraw(ledger, 'program.as-set');
   if (ledger.has('program.set.brine')) putBrineStep(ledger, 'program.as-set', 'program.set.brine');
   const together = ledger.has('program.as-set.draw.really');
-  putWater(ledger, 'program.as-set', {
+  putRegenerationWater(ledger, 'program.as-set', {
     backwash: 'program.set.backwash',
     draw: together ? 'program.as-set.draw.really' : 'program.set.draw',
     slowRinse: together ? 'program.as-set.slow-rinse.left' : 'program.set.slow-rinse',

@@ -12,7 +12,7 @@ import type { FigureId } from '../derivation/figure.ts';
 import type { Ledger } from '../derivation/ledger.ts';
 import type { Situation } from '../situation/situation.ts';
 import type { Gap } from '../stage/stage.ts';
-import { putBrineStep, putWater } from './chain.ts';
+import { putBrineStep, putRegenerationWater } from './chain.ts';
 import type { YearlyDifference } from './program-advice.ts';
 import { putFoundInterval } from './softener-program.ts';
 
@@ -89,7 +89,7 @@ const putFoundWater = (s: Situation, ledger: Ledger): void => {
   };
   const brine = foundBrineStep(s, ledger);
   if (brine !== undefined) putBrineStep(ledger, 'program.found', brine);
-  putWater(ledger, 'program.found', {
+  putRegenerationWater(ledger, 'program.found', {
     backwash: time('backwash'),
     draw: 'program.found.draw.really',
     slowRinse: 'program.found.slow-rinse.left',

@@ -18,7 +18,7 @@ import { type Scope, scopeOf } from './scope.ts';
 import type { Sequencer } from './sequencer.ts';
 import { isShut } from './state.ts';
 import { miscountIn, stoppedAt } from './stopped.ts';
-import { changesOf, hazardsOf, minutesOf, outageMinutes } from './totals.ts';
+import { changesOfToolAndSide, hazardsOf, minutesOf, outageMinutes } from './totals.ts';
 import { outletIssues, warnings } from './uses.ts';
 import { whenSaid } from './when-said.ts';
 import type { GateStep, PlanStep, WorkPlan } from './work-plan.ts';
@@ -54,7 +54,7 @@ export function* planWork(
     minutes: minutesOf(steps, scope),
     outageMinutes: outage,
     building,
-    changes: changesOf(steps, scope),
+    changes: changesOfToolAndSide(steps, scope),
     ...(stopped === undefined ? {} : { stopped }),
     hazards: hazardsOf(steps),
     state: present.state,

@@ -36,7 +36,7 @@ const stepsWithoutWater = (steps: readonly PlanStep[], from: WorkState): readonl
   });
 };
 
-export const changesOf = (steps: readonly PlanStep[], scope: Scope): WorkPlan['changes'] => {
+export const changesOfToolAndSide = (steps: readonly PlanStep[], scope: Scope): WorkPlan['changes'] => {
   let hand: Hand = { tools: [] };
   let tools = 0;
   let sides = 0;

@@ -1,5 +1,6 @@
-import type { Family, Fits } from '@brinewright/equipment';
-import { type Message, type MessageValue, message, type Text } from '@brinewright/words';
+import type { Fits } from '@brinewright/equipment';
+import { type Message, message, type Text } from '@brinewright/words';
+import { fitsTitled } from '../repair/titles.ts';
 import { listed } from './gate.ts';
 import type { Scope } from './scope.ts';
 import type { PlanStep } from './work-plan.ts';
@@ -14,15 +15,6 @@ export const whenSaid = ({ family }: Scope, steps: readonly PlanStep[]): readonl
     groups.set(key, { fits: step.when, orders: [...orders, step.operation.order] });
   }
   return [...groups.values()].map(({ fits, orders }) =>
-    message('plan.says.only-when', { when: fitsSaid(family, fits), orders: listed(orders) }),
+    message('plan.says.only-when', { when: fitsTitled(family, fits), orders: listed(orders) }),
   );
 };
-
-const fitsSaid = (family: Family, fits: Fits): MessageValue =>
-  listed(
-    Object.entries(fits).map(([id, allowed]) => {
-      const feature = family.features.find((one) => one.id === id);
-      const values = allowed.map((value) => feature?.values.find((one) => one.id === value)?.title ?? value);
-      return message('plan.says.feature', { feature: feature?.title ?? id, values: listed(values) });
-    }),
-  );
