@@ -8,7 +8,7 @@ export { originsOf } from './like/origins.ts';
 export { lintDefinitions, lintFamily, lintRules } from './lint/lint-family.ts';
 export type { LintRule, LintSubject } from './lint/lint-rule.ts';
 export { type Parsed, parseDefinition } from './load/parse-definition.ts';
-export { readYaml, type YamlRead } from './load/read-yaml.ts';
+export { readData, readYaml, type YamlRead } from './load/read-yaml.ts';
 export { schemaIssues } from './load/schema-issues.ts';
 export type { BoreDefinition, BoreLengths, JoinRow, Port, StackPiece, Stop } from './model/bore.ts';
 export { stops } from './model/bore.ts';

@@ -35,7 +35,7 @@ export { type Memo, newMemo } from './stage/memo.ts';
 export { byThenId } from './stage/rank.ts';
 export { type Gap, type Stage, type StageName, stageNames } from './stage/stage.ts';
 export { type Effort, finish, type Progress, type Work } from './stage/work.ts';
-export { type HowKnown, howKnown, type Known, type KnownQuantity } from './visit/codec.ts';
+export { type HowKnown, howKnown, type Known, type KnownQuantity, type WrittenRange } from './visit/codec.ts';
 export { parseVisit, visitJsonSchema, writeVisit } from './visit/parse-visit.ts';
 export {
   type Conditioner,
@@ -46,6 +46,8 @@ export {
   uses,
   type Visit,
   type VisitDocument,
+  visitParts,
+  visitSchema,
   type WaterAnalysis,
 } from './visit/schema.ts';
 export type { GateAsk, LeaveSafe, PlanStep, StackCount, WorkPlan } from './work-plan/work-plan.ts';

@@ -254,12 +254,63 @@ const proofReading = z.strictObject({
   entry: z.string().optional(),
 });
 
+const acknowledged = z.strictObject({ caution: z.string(), at: instant.optional() });
+const photo = z.strictObject({ file: z.string(), of: text.optional() });
+const signature = z.strictObject({ name: z.string(), at: instant.optional() });
+const handOver = z.strictObject({
+  to: z.string().optional(),
+  said: text.optional(),
+  at: instant.optional(),
+});
+const partUsed = z.strictObject({ part: z.string(), count: z.number().int().positive() });
+const stockLine = z.strictObject({ part: z.string(), count: z.number().int().nonnegative() });
+
+const decision = z.strictObject({
+  /** A fault by id, a dose with its unit, a conversion as 'feature:value'. */
+  what: z.enum(['fault', 'dose', 'convert']),
+  value: z.string(),
+  reason: text.optional(),
+});
+
+const technician = z.strictObject({ name: z.string(), company: z.string().optional() });
+
+/** What a visit is made of, each part by itself: entries of a journal hold one at a time. */
+export const visitParts = {
+  id,
+  text,
+  instant,
+  day,
+  site,
+  waterAnalysis,
+  demand,
+  supply,
+  conditioner,
+  complaint,
+  history,
+  tellAnswer,
+  reading,
+  apart,
+  settings,
+  gate,
+  acknowledged,
+  photo,
+  signature,
+  handOver,
+  operationDone,
+  partUsed,
+  stockLine,
+  decision,
+  proofReading,
+  technician,
+  volume: quantityOf('volume'),
+} as const;
+
 export const visitSchema = z.strictObject({
   schema: z.literal(1),
   id,
   definitions: z.string().optional(),
   date: day.optional(),
-  by: z.strictObject({ name: z.string(), company: z.string().optional() }).optional(),
+  by: technician.optional(),
   note: text.optional(),
   site,
   water: z.array(waterAnalysis).optional(),
@@ -273,29 +324,18 @@ export const visitSchema = z.strictObject({
   readings: z.array(reading).optional(),
   apart: apart.optional(),
   gate: gate.optional(),
-  acknowledged: z.array(z.strictObject({ caution: z.string(), at: instant.optional() })).optional(),
-  photos: z.array(z.strictObject({ file: z.string(), of: text.optional() })).optional(),
-  signatures: z.array(z.strictObject({ name: z.string(), at: instant.optional() })).optional(),
-  handOver: z
-    .strictObject({ to: z.string().optional(), said: text.optional(), at: instant.optional() })
-    .optional(),
+  acknowledged: z.array(acknowledged).optional(),
+  photos: z.array(photo).optional(),
+  signatures: z.array(signature).optional(),
+  handOver: handOver.optional(),
   meterNow: quantityOf('volume').optional(),
   lastRegeneration: instant.optional(),
   done: z.array(operationDone).optional(),
-  used: z.array(z.strictObject({ part: z.string(), count: z.number().int().positive() })).optional(),
-  decided: z
-    .array(
-      z.strictObject({
-        /** A fault by id, a dose with its unit, a conversion as 'feature:value'. */
-        what: z.enum(['fault', 'dose', 'convert']),
-        value: z.string(),
-        reason: text.optional(),
-      }),
-    )
-    .optional(),
+  used: z.array(partUsed).optional(),
+  decided: z.array(decision).optional(),
   settings: z.strictObject({ found: settings.optional(), set: settings.optional() }).optional(),
   proofs: z.array(proofReading).optional(),
-  stock: z.array(z.strictObject({ part: z.string(), count: z.number().int().nonnegative() })).optional(),
+  stock: z.array(stockLine).optional(),
 });
 
 export type Visit = z.output<typeof visitSchema>;

@@ -1,0 +1,2 @@
+export { arbitraryVisit } from './arbitrary-visit.ts';
+export { shippedEquipment } from './shipped.ts';
