@@ -14,6 +14,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   equipment: ['units', 'words', 'physics'],
   service: ['units', 'words', 'physics', 'equipment'],
   papers: ['units', 'words', 'equipment', 'service'],
+  journal: ['units', 'words', 'equipment', 'service'],
   cli: ['units', 'words', 'physics', 'equipment', 'service', 'papers', 'checks'],
   checks: ['units', 'physics', 'equipment'],
   bench: ['equipment', 'service'],

@@ -11,6 +11,7 @@ import { planEn } from './en/plan.ts';
 import { programEn } from './en/program.ts';
 import { proofEn } from './en/proof.ts';
 import { recognitionEn } from './en/recognition.ts';
+import { recordEn } from './en/record.ts';
 import { repairEn } from './en/repair.ts';
 import { situationEn } from './en/situation.ts';
 import { unitsEn } from './en/units.ts';
@@ -46,6 +47,7 @@ describe('the catalogues', () => {
       programEn,
       proofEn,
       recognitionEn,
+      recordEn,
       repairEn,
       situationEn,
       unitsEn,

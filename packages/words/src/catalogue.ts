@@ -9,6 +9,7 @@ import { planEn } from './en/plan.ts';
 import { programEn } from './en/program.ts';
 import { proofEn } from './en/proof.ts';
 import { recognitionEn } from './en/recognition.ts';
+import { recordEn } from './en/record.ts';
 import { repairEn } from './en/repair.ts';
 import { situationEn } from './en/situation.ts';
 import { unitsEn } from './en/units.ts';
@@ -23,6 +24,7 @@ import { planEs } from './es/plan.ts';
 import { programEs } from './es/program.ts';
 import { proofEs } from './es/proof.ts';
 import { recognitionEs } from './es/recognition.ts';
+import { recordEs } from './es/record.ts';
 import { repairEs } from './es/repair.ts';
 import { situationEs } from './es/situation.ts';
 import { unitsEs } from './es/units.ts';
@@ -42,6 +44,7 @@ export const english = {
   ...proofEn,
   ...papersEn,
   ...cliEn,
+  ...recordEn,
   ...cautionsEn,
 } as const;
 
@@ -62,6 +65,7 @@ export const spanish: Readonly<Record<MessageKey, string>> = {
   ...proofEs,
   ...papersEs,
   ...cliEs,
+  ...recordEs,
   ...cautionsEs,
 };
 
