@@ -15,26 +15,29 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   service: ['units', 'words', 'physics', 'equipment'],
   papers: ['units', 'words', 'equipment', 'service'],
   journal: ['units', 'words', 'equipment', 'service'],
-  cli: ['units', 'words', 'physics', 'equipment', 'service', 'papers', 'checks'],
+  server: ['units', 'words', 'physics', 'equipment', 'service', 'papers', 'journal'],
+  app: ['units', 'words', 'equipment', 'service', 'papers', 'journal'],
+  cli: ['units', 'words', 'physics', 'equipment', 'service', 'papers', 'journal', 'server', 'checks'],
   checks: ['units', 'physics', 'equipment'],
-  bench: ['equipment', 'service'],
+  bench: ['equipment', 'service', 'journal', 'server'],
 };
 
 /** Where Node's own modules may be used: the edges. */
 const mayUseNode = (file: string): boolean =>
-  /^(packages\/cli|checks|bench|scripts)\//u.test(file) ||
+  /^(packages\/(cli|server)|checks|bench|faults|scripts|e2e)\//u.test(file) ||
+  /^packages\/app\/(vite\.config|build\/)/u.test(file) ||
   file.startsWith('packages/equipment/src/load-files/') ||
   file.endsWith('.test.ts') ||
   file.includes('/test/');
 
 const filesUnder = (folder: string): string[] =>
   readdirSync(join(root, folder), { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile() && entry.name.endsWith('.ts'))
+    .filter((entry) => entry.isFile() && /\.tsx?$/u.test(entry.name))
     .map((entry) => relative(root, join(entry.parentPath, entry.name)))
     .filter((file) => !/(^|\/)(node_modules|\.build|dist)\//u.test(file));
 
 const packageOf = (file: string): string | undefined =>
-  /^packages\/([^/]+)\//u.exec(file)?.[1] ?? /^(checks|bench)\//u.exec(file)?.[1];
+  /^packages\/([^/]+)\//u.exec(file)?.[1] ?? /^(checks|bench|faults)\//u.exec(file)?.[1];
 
 const importsOf = (text: string): string[] =>
   [...text.matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/gu)].flatMap((match) => match[1] ?? []);

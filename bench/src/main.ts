@@ -1,6 +1,6 @@
 /*
  * `npm run bench`: assessing each demo visit at quick effort, told as a ratio to a fixed yardstick loop in the same
- * run. `--smoke` is one short round, so that this does not rot; nothing but this program's verdict looks at a time.
+ * run; then pushes to the stores, beside a bare insert of the same rows. `--smoke` is one short round, so that this does not rot; nothing but this program's verdict looks at a time.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { cpus } from 'node:os';
@@ -8,6 +8,7 @@ import { basename, join } from 'node:path';
 import { loadEquipment } from '@brinewright/equipment/load-files';
 import { assess, parseVisit, type Visit } from '@brinewright/service';
 import { type Effort, measure, type Times } from './measure.ts';
+import { benchPushes } from './pushes.bench.ts';
 import { yardstick, yardstickInput } from './yardstick.ts';
 
 /**
@@ -71,4 +72,5 @@ console.log(
   `budget ${budget.toFixed(2)} yardsticks (${budgetThere} ms where it was set): ${over.length === 0 ? 'held' : `passed by ${over.join(', ')}`}`,
 );
 console.log(`checksum ${used.toExponential(6)}`);
+over.push(...(await benchPushes(smoke)));
 if (over.length > 0 && !smoke) process.exitCode = 1;

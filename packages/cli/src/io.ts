@@ -11,4 +11,6 @@ export type Io = {
   readonly writeText: (path: string, text: string) => void;
   /** ISO instant. */
   readonly now: () => string;
+  /** Resolves once somebody asks the program to stop; until then nobody waits for that. */
+  readonly stopAsked: () => Promise<void>;
 };

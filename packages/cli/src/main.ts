@@ -2,6 +2,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { enableCompileCache } from 'node:module';
 import { endQuietly } from './closed-pipe.ts';
 import { realPath } from './real-path.ts';
+import { stopAsked } from './stop-asked.ts';
 
 /* A third of the start goes into compiling the same files again; so the program is loaded after this. */
 enableCompileCache();
@@ -21,4 +22,5 @@ process.exitCode = await run(argv, {
   realPath,
   writeText: (path, text) => writeFileSync(path, text),
   now: () => new Date().toISOString(),
+  stopAsked,
 });

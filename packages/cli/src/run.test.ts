@@ -45,6 +45,7 @@ describe('the papers', () => {
         throw Object.assign(new Error('no such folder'), { code: 'ENOENT' });
       },
       now: () => '2026-11-25T15:00:00.000Z',
+      stopAsked: () => Promise.resolve(),
     });
     expect(code).toBe(1);
     expect(err.join('')).toBe(
@@ -109,6 +110,7 @@ describe('a mistake of ours', () => {
       realPath: (path) => path,
       writeText: () => {},
       now: () => '2026-11-25T15:00:00.000Z',
+      stopAsked: () => Promise.resolve(),
     });
     expect(code).toBe(70);
     expect(err.join('')).toBe(

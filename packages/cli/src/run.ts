@@ -4,11 +4,15 @@ import { helpText, usage } from './command-line/help.ts';
 import { parseCommandLine } from './command-line/parse.ts';
 import type { Verb } from './command-line/verbs.ts';
 import { assessCommand, stageCommand } from './commands/assess.ts';
+import { backupCommand } from './commands/backup.ts';
 import { checkCommand } from './commands/check.ts';
 import { equipmentVerb } from './commands/equipment-verb.ts';
 import { labList } from './commands/lab-list.ts';
 import { labRun } from './commands/lab-run.ts';
 import { labWater } from './commands/lab-water.ts';
+import { migrateCommand } from './commands/migrate.ts';
+import { restoreCommand } from './commands/restore.ts';
+import { serveCommand } from './commands/serve.ts';
 import { startCommand } from './commands/start.ts';
 import { exit } from './exit.ts';
 import type { Io } from './io.ts';
@@ -68,6 +72,14 @@ const perform = (verb: Verb, call: Call): number | Promise<number> => {
       return second === 'list' ? labList(call) : second === 'run' ? labRun(call) : labWater(call);
     case 'start':
       return startCommand(call);
+    case 'serve':
+      return serveCommand(call);
+    case 'migrate':
+      return migrateCommand(call);
+    case 'backup':
+      return backupCommand(call);
+    case 'restore':
+      return restoreCommand(call);
     default:
       throw new Error(`no command for ${verb.words.join(' ')}`);
   }

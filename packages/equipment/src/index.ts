@@ -1,4 +1,4 @@
-export { type BoreHarm, boreOf, type FittedBore } from './bore/bore-of.ts';
+export { type BoreHarm, boreOf, type FittedBore, type StateAtStop } from './bore/bore-of.ts';
 export { partCount, type StackCounts, stackCounts } from './bore/stack-counts.ts';
 export { type Compiled, compileDefinitions } from './compile/compile-definitions.ts';
 export type { IssueCode } from './issue/codes.ts';

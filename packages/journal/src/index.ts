@@ -62,5 +62,12 @@ export { assertAllNew, MemoryStore } from './store/memory-store.ts';
 export { isRedaction, redact, targetOf } from './store/redaction.ts';
 export { vectorOf } from './store/vector.ts';
 export { answerOffer, answerPull, answerPush, type Session } from './sync/answer.ts';
+export {
+  type Fetch,
+  type HttpAnswer,
+  type HttpRequest,
+  type HttpTransportOptions,
+  httpTransport,
+} from './sync/http-transport.ts';
 export * from './sync/messages.ts';
 export type { Reply, Transport } from './sync/transport.ts';

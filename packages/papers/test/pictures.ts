@@ -4,6 +4,8 @@ import { backwashWindow } from '../src/drawings/backwash-window.ts';
 import { bedDrawing } from '../src/drawings/bed.ts';
 import { cutaway } from '../src/drawings/cutaway/cutaway.ts';
 import type { Drawing, DrawingOptions } from '../src/drawings/drawing.ts';
+import { explodedStack } from '../src/drawings/exploded-stack/exploded-stack.ts';
+import type { ExplodedStack } from '../src/drawings/exploded-stack/stack-model.ts';
 import { oddsBars } from '../src/drawings/odds-bars.ts';
 import { stackList } from '../src/drawings/stack-list.ts';
 import { timeline } from '../src/drawings/timeline.ts';
@@ -19,8 +21,26 @@ const si = <K extends QuantityKind>(kind: K, value: number): Quantity<K> => quan
 
 type Picture = { readonly name: string; readonly draw: (options: DrawingOptions) => Drawing };
 
+/** Seven seals, six spacers, a plug and a ring, by the distances of the invented bore. */
+const stackAt = (way: ExplodedStack['way'], moved: number): ExplodedStack => {
+  const bore = boreAt('raw-pass', 'service');
+  const sealsAt = bore.seals.map(({ at }) => at);
+  const pairs = sealsAt.flatMap((_, index) => [
+    ...(index === 0 ? [] : [{ is: 'spacer' } as const]),
+    { is: 'seal' } as const,
+  ]);
+  return { pieces: [{ is: 'plug' }, ...pairs, { is: 'ring' }], sealsAt, schematic: false, way, moved };
+};
+
 /** One example is one test and one picture. */
 export const pictures: readonly Picture[] = [
+  { name: 'exploded-stack', draw: (options) => explodedStack(stackAt('out', 8), options) },
+  { name: 'exploded-stack-full', draw: (options) => explodedStack(stackAt('out', 0), options) },
+  { name: 'exploded-stack-in', draw: (options) => explodedStack(stackAt('in', 6), options) },
+  {
+    name: 'exploded-stack-schematic',
+    draw: (options) => explodedStack({ ...stackAt('out', 15), schematic: true }, options),
+  },
   { name: 'cutaway-service', draw: (options) => cutaway(boreAt('raw-pass', 'service'), options) },
   { name: 'cutaway-backwash', draw: (options) => cutaway(boreAt('raw-pass', 'backwash'), options) },
   { name: 'cutaway-brine', draw: (options) => cutaway(boreAt('raw-pass', 'brine'), options) },

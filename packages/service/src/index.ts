@@ -1,3 +1,4 @@
+export { sources } from '@brinewright/physics';
 export { type AssessOptions, assess, assessing, engine, type StageReady } from './assess.ts';
 export type { AppliedCaution, Assessment, Stages } from './assessment.ts';
 export { type Evaluated, evaluate } from './derivation/evaluate.ts';

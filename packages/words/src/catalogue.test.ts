@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { catalogues, english, type MessageKey, spanish } from './catalogue.ts';
+import { appEn } from './en/app.ts';
 import { cautionsEn } from './en/cautions.ts';
 import { cliEn } from './en/cli.ts';
 import { diagnosisEn } from './en/diagnosis.ts';
@@ -13,6 +14,7 @@ import { proofEn } from './en/proof.ts';
 import { recognitionEn } from './en/recognition.ts';
 import { recordEn } from './en/record.ts';
 import { repairEn } from './en/repair.ts';
+import { serverEn } from './en/server.ts';
 import { situationEn } from './en/situation.ts';
 import { unitsEn } from './en/units.ts';
 import { compilePattern } from './pattern.ts';
@@ -36,6 +38,7 @@ describe('the catalogues', () => {
 
   test('no key stands in two areas, where one would hide the other', () => {
     const areas = [
+      appEn,
       cautionsEn,
       cliEn,
       diagnosisEn,
@@ -49,6 +52,7 @@ describe('the catalogues', () => {
       recognitionEn,
       recordEn,
       repairEn,
+      serverEn,
       situationEn,
       unitsEn,
     ];

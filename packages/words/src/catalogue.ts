@@ -1,3 +1,4 @@
+import { appEn } from './en/app.ts';
 import { cautionsEn } from './en/cautions.ts';
 import { cliEn } from './en/cli.ts';
 import { diagnosisEn } from './en/diagnosis.ts';
@@ -11,8 +12,10 @@ import { proofEn } from './en/proof.ts';
 import { recognitionEn } from './en/recognition.ts';
 import { recordEn } from './en/record.ts';
 import { repairEn } from './en/repair.ts';
+import { serverEn } from './en/server.ts';
 import { situationEn } from './en/situation.ts';
 import { unitsEn } from './en/units.ts';
+import { appEs } from './es/app.ts';
 import { cautionsEs } from './es/cautions.ts';
 import { cliEs } from './es/cli.ts';
 import { diagnosisEs } from './es/diagnosis.ts';
@@ -26,6 +29,7 @@ import { proofEs } from './es/proof.ts';
 import { recognitionEs } from './es/recognition.ts';
 import { recordEs } from './es/record.ts';
 import { repairEs } from './es/repair.ts';
+import { serverEs } from './es/server.ts';
 import { situationEs } from './es/situation.ts';
 import { unitsEs } from './es/units.ts';
 import type { Language } from './message.ts';
@@ -45,7 +49,9 @@ export const english = {
   ...papersEn,
   ...cliEn,
   ...recordEn,
+  ...serverEn,
   ...cautionsEn,
+  ...appEn,
 } as const;
 
 /** The English catalogue is the type: a key that is not there does not compile. */
@@ -66,7 +72,9 @@ export const spanish: Readonly<Record<MessageKey, string>> = {
   ...papersEs,
   ...cliEs,
   ...recordEs,
+  ...serverEs,
   ...cautionsEs,
+  ...appEs,
 };
 
 export const catalogues: Readonly<Record<Language, Readonly<Record<MessageKey, string>>>> = {

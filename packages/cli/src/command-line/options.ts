@@ -30,6 +30,15 @@ export const optionTable = {
   visit: { says: 'cli.option.visit' },
   like: { value: 'FAMILY', says: 'cli.option.like' },
   from: { value: 'VISIT.yaml', says: 'cli.option.from' },
+  data: { value: 'FILE', says: 'cli.option.data' },
+  demo: { says: 'cli.option.demo' },
+  lan: { says: 'cli.option.lan' },
+  host: { value: 'ADDRESS', says: 'cli.option.host' },
+  port: { value: 'N', says: 'cli.option.port' },
+  certificate: { value: 'FILE', says: 'cli.option.certificate' },
+  key: { value: 'FILE', says: 'cli.option.key' },
+  role: { value: 'ROLE', says: 'cli.option.role' },
+  'behind-proxy': { says: 'cli.option.behind-proxy' },
 } as const satisfies Record<string, OptionDefinition>;
 
 export type OptionName = keyof typeof optionTable;

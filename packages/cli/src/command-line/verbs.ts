@@ -95,9 +95,20 @@ export const verbs: readonly Verb[] = [
     args: '',
     least: 0,
     most: 0,
-    options: ['once', 'effort', 'now'],
+    options: ['once', 'effort', 'now', 'data', 'port'],
     says: 'cli.verb.start',
   },
+  {
+    words: ['serve'],
+    args: '',
+    least: 0,
+    most: 0,
+    options: ['data', 'demo', 'lan', 'host', 'port', 'certificate', 'key', 'behind-proxy'],
+    says: 'cli.verb.serve',
+  },
+  { words: ['migrate'], args: '', least: 0, most: 0, options: ['data', 'role'], says: 'cli.verb.migrate' },
+  { words: ['backup'], args: 'FILE', least: 1, most: 1, options: ['data'], says: 'cli.verb.backup' },
+  { words: ['restore'], args: 'FILE', least: 1, most: 1, options: ['data'], says: 'cli.verb.restore' },
 ];
 
 /** Verbs of two words that begin alike: equipment, lab. */

@@ -70,7 +70,7 @@ export const readVisit = (call: Call, path: string): VisitRead | undefined => {
 };
 
 /** What is wrong, to people on the side; with --json, where nothing else will be printed, as data too. */
-const tellIssues = (
+export const tellIssues = (
   call: Call,
   issues: readonly Issue[],
   sources: ReadonlyMap<string, string>,

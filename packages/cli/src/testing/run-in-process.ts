@@ -31,6 +31,7 @@ export const runInProcess = async (
     realPath,
     writeText: (path, text) => void written.set(path, text),
     now: () => '2026-11-25T15:00:00.000Z',
+    stopAsked: () => Promise.resolve(),
   });
   return { code, out: out.join(''), err: err.join(''), written };
 };

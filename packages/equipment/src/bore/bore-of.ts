@@ -28,6 +28,15 @@ export type BoreHarm = {
   readonly sleeve?: number;
 };
 
+/** What stands in the bore at one stop, sound or harmed, ready to be drawn. */
+export type StateAtStop = {
+  readonly open: readonly SealNo[];
+  readonly joined: readonly PortGroup[];
+  /** How far the piston stands from home, m. */
+  readonly shift: number;
+  readonly piston: BoreInLengths['lengths']['piston'];
+};
+
 /** The bore of one build of a family: what each stop joins, sound or harmed, and lengths to draw it by. */
 export type FittedBore = {
   readonly id: string;
@@ -37,6 +46,8 @@ export type FittedBore = {
   readonly opensBrineAt: readonly Stop[];
   readonly open: (stop: Stop) => readonly SealNo[];
   readonly joins: (stop: Stop, harm?: BoreHarm) => readonly PortGroup[];
+  /** The same with the piston and where it stands; a torn seal is not counted as open here. */
+  readonly at: (stop: Stop, harm?: BoreHarm) => StateAtStop;
   readonly leak: (seal: SealNo) => readonly [Port, Port];
   /** Lengths and piston; `schematic` where the definition has none. */
   readonly lengths: BoreInLengths;
@@ -71,6 +82,11 @@ export const boreOf = (family: Family, variant: Variant, id?: string): FittedBor
     joins: (stop, harm = {}) => {
       const open = isMoved(harm) ? openMoved(family, bore, placed, stop, harm) : openAt(stop);
       return joined(body, harm.torn === undefined ? open : [...open, harm.torn]);
+    },
+    at: (stop, harm = {}) => {
+      const { piston, shift } = pistonAt(family, bore, placed, stop, harm);
+      const open = isMoved(harm) ? openMoved(family, bore, placed, stop, harm) : openAt(stop);
+      return { open, joined: joined(body, open), shift, piston: piston.lengths.piston };
     },
     leak: (seal) => leakOf(body, seal).ports,
     lengths: placed.bore,
@@ -140,6 +156,14 @@ const sleeveOf = (family: Family, variant: Variant): number =>
 
 const isMoved = (harm: BoreHarm): boolean => harm.piston !== undefined || harm.sleeve !== undefined;
 
+/** The piston that stands in the bore, and how far from home: a wrong one, or one on a wrong sleeve, is out of place. */
+const pistonAt = (family: Family, bore: BoreDefinition, right: Placed, stop: Stop, harm: BoreHarm) => {
+  const fitted = harm.piston === undefined ? right : (pistonIn(family, bore, harm.piston) ?? right);
+  const shift = right.shifts.find((one) => one.stop === stop)?.shift ?? 0;
+  const moved = displacement({ fitted: harm.sleeve ?? right.madeFor, madeFor: fitted.madeFor });
+  return { piston: fitted.bore, shift: shift + moved };
+};
+
 /** Seals that a wrong piston, or a piston out of its place, lets water past. */
 const openMoved = (
   family: Family,
@@ -148,8 +172,6 @@ const openMoved = (
   stop: Stop,
   harm: BoreHarm,
 ): readonly SealNo[] => {
-  const fitted = harm.piston === undefined ? right : (pistonIn(family, bore, harm.piston) ?? right);
-  const shift = right.shifts.find((one) => one.stop === stop)?.shift ?? 0;
-  const moved = displacement({ fitted: harm.sleeve ?? right.madeFor, madeFor: fitted.madeFor });
-  return stateAt(fitted.bore, shift + moved).reached;
+  const { piston, shift } = pistonAt(family, bore, right, stop, harm);
+  return stateAt(piston, shift).reached;
 };

@@ -1,6 +1,6 @@
 import type { BackwashWindow } from '@brinewright/service';
 import { backwashWindow, type FlowWindow } from '../drawings/backwash-window.ts';
-import { bedDrawing, type Rise } from '../drawings/bed.ts';
+import { type Bed, bedDrawing, type Rise } from '../drawings/bed.ts';
 import type { Content, Markup } from '../markup/element.ts';
 import { classed, html } from '../markup/html.ts';
 import { capital } from '../say.ts';
@@ -12,12 +12,12 @@ import { isOfWindow } from './program-section.ts';
 import { type Sheet, widths } from './sheet.ts';
 
 /** What sets the ceiling: the bed itself, or what supply or drain carry. */
-const limitOf = (window: BackwashWindow): FlowWindow['limit'] => {
+export const limitOf = (window: BackwashWindow): FlowWindow['limit'] => {
   if (window.ceiling === 'situation.supply.flow') return 'supply';
   return window.ceiling === 'situation.drain.carries' ? 'drain' : 'bed';
 };
 
-const windowFlows = (sheet: Sheet, window: BackwashWindow): FlowWindow | undefined => {
+export const windowFlows = (sheet: Sheet, window: BackwashWindow): FlowWindow | undefined => {
   const [floor, ceiling] = [quantityAt(sheet, window.floor), quantityAt(sheet, window.ceiling)];
   if (floor === undefined || ceiling === undefined) return undefined;
   const aim = window.state === 'open' ? quantityAt(sheet, window.aim) : undefined;
@@ -54,15 +54,21 @@ const risesIn = (sheet: Sheet, depth: number): readonly Rise[] =>
     ];
   });
 
-const bedPicture = (sheet: Sheet): Content => {
+export const bedOf = (sheet: Sheet): Bed | undefined => {
   const [diameter, depth, free] = [
     'situation.tank.diameter',
     'situation.bed.depth',
     'situation.bed.free',
   ].map((id) => quantityAt(sheet, id));
   if (!isLength(diameter) || !isLength(depth) || !isLength(free)) return undefined;
-  const bed = { diameter, depth, free, rises: risesIn(sheet, depth.si) };
-  return pictured(sheet, 'bed', (options) => bedDrawing(bed, options), widths.half);
+  return { diameter, depth, free, rises: risesIn(sheet, depth.si) };
+};
+
+const bedPicture = (sheet: Sheet): Content => {
+  const bed = bedOf(sheet);
+  return bed === undefined
+    ? undefined
+    : pictured(sheet, 'bed', (options) => bedDrawing(bed, options), widths.half);
 };
 
 /** The window drawn, its edges by name, what is wrong with what is fitted, and what to measure first. */

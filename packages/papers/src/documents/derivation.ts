@@ -79,17 +79,36 @@ const inputLabel = (sheet: Sheet, name: string, input: Figure): string => {
   return capital(symbol === undefined ? nameOf(sheet, input) : sheet.say(symbol));
 };
 
-const inputRow = (sheet: Sheet, name: string, id: FigureId): Markup | undefined => {
-  const input = find(sheet, id);
-  if (input === undefined) return undefined;
-  const label = inputLabel(sheet, name, input);
-  return html(
+/** The way to one figure as plain words: what the paper and the app both show. */
+export type Way = {
+  readonly title: string;
+  /** The formula in words, the rule of a choice, or how it is known. */
+  readonly formula: string;
+  readonly inputs: readonly { readonly id: FigureId; readonly label: string; readonly value: string }[];
+  readonly result: string;
+  readonly spread?: string;
+  readonly source: string;
+  /** Where it leaves the range of its equation. */
+  readonly outside: readonly string[];
+};
+
+const inputsOf = (sheet: Sheet, { inputs }: Figure): Way['inputs'] =>
+  Object.entries(inputs)
+    .toSorted(byName)
+    .flatMap(([name, id]) => {
+      const input = find(sheet, id);
+      return input === undefined
+        ? []
+        : [{ id, label: inputLabel(sheet, name, input), value: shownValue(sheet, input) }];
+    });
+
+const inputRow = ({ id, label, value }: Way['inputs'][number]): Markup =>
+  html(
     'tr',
     {},
     html('td', {}, html('a', { href: `#${anchor(id)}` }, label)),
-    html('td', { class: 'num' }, shownValue(sheet, input)),
+    html('td', { class: 'num' }, value),
   );
-};
 
 /** What is no publication is said in the reader's language; a citation stays in its own. */
 const plainSource = (sheet: Sheet, source: Figure['source']): string | undefined => {
@@ -122,23 +141,44 @@ const spread = (sheet: Sheet, figure: Figure): string | undefined => {
 const paragraph = (words: string | undefined, of?: string): Markup | undefined =>
   words === undefined ? undefined : html('p', { class: of }, words);
 
+const wayOf = (sheet: Sheet, figure: Figure): Way => {
+  const doubt = spread(sheet, figure);
+  return {
+    title: nameOf(sheet, figure),
+    formula: formulaOf(sheet, figure),
+    inputs: inputsOf(sheet, figure),
+    result: shownValue(sheet, figure),
+    ...(doubt === undefined ? {} : { spread: doubt }),
+    source: sourceOf(sheet, figure),
+    outside: figure.issues.map((issue) => sheet.say(issue.message)),
+  };
+};
+
 /** The way to one figure: formula in words, inputs with units, result, source, and where it leaves its range. */
 const wayTo = (sheet: Sheet, figure: Figure): Content => {
-  const inputs = Object.entries(figure.inputs).toSorted(byName);
-  const rows = inputs.map(([name, id]) => inputRow(sheet, name, id));
+  const way = wayOf(sheet, figure);
   return [
-    paragraph(nameOf(sheet, figure), 'strong'),
-    paragraph(formulaOf(sheet, figure)),
-    inputs.length === 0 ? undefined : html('table', {}, html('tbody', {}, rows)),
-    paragraph(`= ${shownValue(sheet, figure)}`, 'result'),
-    paragraph(spread(sheet, figure), 'second'),
-    paragraph(sourceOf(sheet, figure), 'second'),
-    figure.issues.map((issue) => paragraph(sheet.say(issue.message), 'out-of-range')),
+    paragraph(way.title, 'strong'),
+    paragraph(way.formula),
+    way.inputs.length === 0 ? undefined : html('table', {}, html('tbody', {}, way.inputs.map(inputRow))),
+    paragraph(`= ${way.result}`, 'result'),
+    paragraph(way.spread, 'second'),
+    paragraph(way.source, 'second'),
+    way.outside.map((words) => paragraph(words, 'out-of-range')),
   ];
 };
 
 const label = (sheet: Sheet, id: FigureId, name: string | undefined): void => {
   if (name !== undefined && !sheet.labels.has(id)) sheet.labels.set(id, name);
+};
+
+/** The same, for a figure by its id; nothing where it could not be computed. `name` is what it is called there. */
+export const wayToFigure = (sheet: Sheet, id: FigureId, name?: string): Way | undefined => {
+  const found = find(sheet, id);
+  if (found === undefined) return undefined;
+  sheet.shown.push(id);
+  label(sheet, id, name);
+  return wayOf(sheet, found);
 };
 
 /**
@@ -186,6 +226,13 @@ const nameInputs = (sheet: Sheet, figures: readonly Figure[]): void => {
       const symbol = wordFor(`symbol.${kebab(name)}`);
       label(sheet, id, symbol === undefined ? undefined : capital(sheet.say(symbol)));
     }
+};
+
+/** All that the figures shown so far rest on, each once. */
+export const waysShown = (sheet: Sheet): readonly (Way & { readonly id: FigureId })[] => {
+  const figures = reachable(sheet);
+  nameInputs(sheet, figures);
+  return figures.map((one) => ({ id: one.id, ...wayOf(sheet, one) }));
 };
 
 export const derivations = (sheet: Sheet): Markup => {

@@ -1,4 +1,4 @@
-import { boreOf, type Stop, stops } from '@brinewright/equipment';
+import { boreOf, type FittedBore, type Stop, stops } from '@brinewright/equipment';
 import { type Diagnosis, type FaultOdds, noneOfThese } from '@brinewright/service';
 import type { MessageKey } from '@brinewright/words';
 import { cutaway } from '../drawings/cutaway/cutaway.ts';
@@ -122,13 +122,13 @@ export const foundSection = (sheet: Sheet): Markup =>
   );
 
 /** The likeliest build that is left; its bore is the one drawn. */
-const likeliest = ({ assessment }: Sheet) => {
+export const likeliest = ({ assessment }: Pick<Sheet, 'assessment'>) => {
   const { recognition } = assessment.stages;
   return recognition.state === 'done' ? recognition.value.top[0]?.variant : undefined;
 };
 
 /** Drawn torn only where the leak is likely: a drawing is believed. */
-const tornSeal = ({ assessment }: Sheet): number | undefined => {
+export const tornSeal = ({ assessment }: Pick<Sheet, 'assessment'>): number | undefined => {
   const { diagnosis } = assessment.stages;
   const leader = diagnosis.state === 'done' ? diagnosis.value.odds[0] : undefined;
   return leader?.word === 'likely' ? leader.seals[0] : undefined;
@@ -137,6 +137,10 @@ const tornSeal = ({ assessment }: Sheet): number | undefined => {
 /** True where the fault can be seen in the cut: then it stands beside what was found. */
 export const cutShowsFault = (sheet: Sheet): boolean => tornSeal(sheet) !== undefined;
 
+/** The first stop at which a torn seal lets water past; service where none does. */
+export const stopThatShows = (bore: FittedBore, torn: number): Stop =>
+  stops.find((stop) => leakPast(boreDrawing(bore, stop), torn, 'draw') !== undefined) ?? 'service';
+
 /** The valve cut open where its fault shows; in service where it has none. */
 export const cutSection = (sheet: Sheet): Markup | undefined => {
   const variant = likeliest(sheet);
@@ -144,10 +148,7 @@ export const cutSection = (sheet: Sheet): Markup | undefined => {
     variant === undefined || sheet.family === undefined ? undefined : boreOf(sheet.family, variant);
   if (bore === undefined) return undefined;
   const torn = tornSeal(sheet);
-  const shows = (stop: Stop): boolean =>
-    torn !== undefined && leakPast(boreDrawing(bore, stop), torn, 'draw') !== undefined;
-  const stop = stops.find(shows) ?? 'service';
-  const drawing = boreDrawing(bore, stop);
+  const drawing = boreDrawing(bore, torn === undefined ? 'service' : stopThatShows(bore, torn));
   return section(
     sheet.word(torn === undefined ? 'papers.cut' : 'papers.cut.torn', { seal: torn ?? 0 }),
     'cut-open',

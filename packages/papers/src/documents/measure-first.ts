@@ -10,18 +10,21 @@ import type { Sheet } from './sheet.ts';
 export type Shown = { readonly name: string; readonly figures: readonly FigureId[] };
 
 /** Where more than half of the doubt comes from an assumption: what to measure, then what hangs on it. */
-export const measureFirstLines = (sheet: Sheet, shown: readonly Shown[]): Content => {
+export const measureFirstSentences = (sheet: Sheet, shown: readonly Shown[]): readonly string[] => {
   const leanings = measureFirst(
     sheet.assessment.figures,
     shown.flatMap(({ figures }) => figures),
   ).filter(({ assumption }) => !sheet.toMeasure.has(assumption));
-  if (leanings.length === 0) return undefined;
   for (const { assumption } of leanings) sheet.toMeasure.add(assumption);
-  const lines = leanings.map(({ assumption, figures }) => {
+  return leanings.map(({ assumption, figures }) => {
     const names = shown.filter((one) => one.figures.some((id) => figures.includes(id)));
-    return html('p', {}, sentence(sheet, assumption, names.map(({ name }) => name).join(', ')));
+    return sentence(sheet, assumption, names.map(({ name }) => name).join(', '));
   });
-  return classed('div', 'once', lines);
+};
+
+export const measureFirstLines = (sheet: Sheet, shown: readonly Shown[]): Content => {
+  const lines = measureFirstSentences(sheet, shown).map((words) => html('p', {}, words));
+  return lines.length === 0 ? undefined : classed('div', 'once', lines);
 };
 
 const sentence = (sheet: Sheet, assumption: FigureId, figures: string): string => {

@@ -22,17 +22,20 @@ export const orderOf = (sheet: Sheet, step: WorkStep): string => {
     : sheet.text(back);
 };
 
-const howOf = (step: WorkStep): readonly Text[] => {
+/** How a step is done, line by line. */
+export const howOf = (step: WorkStep): readonly Text[] => {
   if (step.kind === 'sweep') return [];
   return step.kind === 'operation' ? step.operation.how : (step.of.back?.how ?? []);
 };
 
-const lookOversOf = (step: WorkStep): readonly Text[] => {
+/** What is looked over before a step counts as done. */
+export const lookOversOf = (step: WorkStep): readonly Text[] => {
   if (step.kind === 'sweep') return [];
   return step.kind === 'operation' ? step.operation.lookOvers : step.lookOvers;
 };
 
-const hazardsOf = (step: WorkStep): readonly string[] => {
+/** The cautions a step names, by id. */
+export const hazardsOf = (step: WorkStep): readonly string[] => {
   if (step.kind === 'sweep') return [];
   return step.kind === 'operation' ? step.operation.hazards : (step.of.back?.hazards ?? []);
 };
@@ -82,7 +85,8 @@ const puts = (sheet: Sheet, step: WorkStep): readonly (Markup | undefined)[] => 
   });
 };
 
-const pieceName = (sheet: Sheet, is: string): string => {
+/** What a counted piece is called: seal, spacer. */
+export const pieceName = (sheet: Pick<Sheet, 'word'>, is: string): string => {
   const known: Readonly<Record<string, MessageKey>> = pieceWords;
   const key = Object.hasOwn(known, is) ? known[is] : undefined;
   return key === undefined ? is : sheet.word(key);

@@ -18,13 +18,21 @@ const does: Readonly<Record<Neighbour['does'][number]['what'], MessageKey>> = {
   water: 'papers.neighbour.water',
 };
 
-const neighbour = (sheet: Sheet, side: Neighbour | undefined): Content => {
-  if (side === undefined) return undefined;
-  const time = formatQuantity({ kind: 'time', si: side.time }, sheet.reader).text;
-  const effects = side.does.flatMap(({ what, figure: id }) => {
+/** A time that the controller holds beside the exact one, and what it does. */
+export const neighbourSaid = (
+  sheet: Sheet,
+  side: Neighbour,
+): { readonly time: string; readonly effects: readonly string[] } => ({
+  time: formatQuantity({ kind: 'time', si: side.time }, sheet.reader).text,
+  effects: side.does.flatMap(({ what, figure: id }) => {
     const value = quantityAt(sheet, id);
     return value === undefined ? [] : [sheet.word(does[what], { value })];
-  });
+  }),
+});
+
+const neighbour = (sheet: Sheet, side: Neighbour | undefined): Content => {
+  if (side === undefined) return undefined;
+  const { time, effects } = neighbourSaid(sheet, side);
   return html(
     'span',
     { class: 'side' },
@@ -164,12 +172,12 @@ const doseTable = (sheet: Sheet, advice: ProgramAdvice): Content =>
 type Note = ProgramAdvice['notes'][number];
 
 /** What the found settings do is said before what to set. */
-const isFinding = ({ key }: Note): boolean => key.startsWith('program.found-');
+export const isFinding = ({ key }: Note): boolean => key.startsWith('program.found-');
 
 /** What is too weak or too strong, and what to fit, stands beneath the window. */
 export const isOfWindow = ({ key }: Note): boolean => key.startsWith('program.window.');
 
-const isOther = (note: Note): boolean => !isFinding(note) && !isOfWindow(note);
+export const isOther = (note: Note): boolean => !isFinding(note) && !isOfWindow(note);
 
 const programmed = (sheet: Sheet, advice: ProgramAdvice): Content => [
   measureFirstLines(sheet, ofSettings(sheet, advice)),

@@ -33,7 +33,7 @@ const parted = (
   ];
 };
 
-const stepsOf = (sheet: Sheet, advice: ProgramAdvice): readonly TimelineStep[] =>
+export const regenerationSteps = (sheet: Sheet, advice: ProgramAdvice): readonly TimelineStep[] =>
   advice.settings.flatMap(({ step, set }) => {
     const held = quantityAt(sheet, set);
     return isTime(held) && held.si > 0
@@ -46,7 +46,7 @@ const stepsOf = (sheet: Sheet, advice: ProgramAdvice): readonly TimelineStep[] =
 
 export const timelineSection = (sheet: Sheet): Markup | undefined => {
   const { program } = sheet.assessment.stages;
-  const steps = program.state === 'done' ? stepsOf(sheet, program.value) : [];
+  const steps = program.state === 'done' ? regenerationSteps(sheet, program.value) : [];
   if (steps.length === 0) return undefined;
   return section(
     sheet.word('papers.regeneration'),

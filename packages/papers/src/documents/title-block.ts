@@ -33,7 +33,7 @@ const tank = (sheet: Sheet): string | undefined => {
 const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'] as const;
 
 /** '2026-11-25' as people write it; anything else as it stands. */
-export const dated = (sheet: Sheet, day: string): string => {
+export const dated = (sheet: Pick<Sheet, 'word'>, day: string): string => {
   const [, year, month, date] = /^(\d{4})-(\d{2})-(\d{2})/u.exec(day) ?? [];
   const name = months[Number(month) - 1];
   if (year === undefined || date === undefined || name === undefined) return day;

@@ -7,7 +7,7 @@ import { alike } from './figure-values.ts';
 import { type Row, table } from './parts.ts';
 import type { Sheet } from './sheet.ts';
 
-const words: Readonly<Record<YearlyDifference['what'], MessageKey>> = {
+export const yearWords: Readonly<Record<YearlyDifference['what'], MessageKey>> = {
   salt: 'papers.year.salt',
   water: 'papers.year.water',
   money: 'papers.year.money',
@@ -18,7 +18,7 @@ const yearRow = (sheet: Sheet, { what, found, set, difference }: YearlyDifferenc
   return {
     of: what === 'money' ? 'sum' : undefined,
     cells: [
-      sheet.word(words[what]),
+      sheet.word(yearWords[what]),
       figure(sheet, found, undefined, undefined, asFound),
       figure(sheet, set, undefined, 'set-value', asSet),
     ],
@@ -32,7 +32,7 @@ const yearRow = (sheet: Sheet, { what, found, set, difference }: YearlyDifferenc
 };
 
 /** A found cost that looks low may buy hard water part of the time: then the two are not the same ware. */
-const runsHard = ({ notes }: ProgramAdvice): boolean =>
+export const runsHard = ({ notes }: ProgramAdvice): boolean =>
   notes.some(({ key }) => key === 'program.found-hard-early');
 
 export const yearTable = (sheet: Sheet, advice: ProgramAdvice): Content =>

@@ -1,8 +1,10 @@
+import { cliWorkshopEn } from './cli-workshop.ts';
 import { figuresEn } from './figures.ts';
 
 /** What the command line says, and the names of figures. */
 export const cliEn = {
   ...figuresEn,
+  ...cliWorkshopEn,
   'cli.help.what': 'brinewright: recognise, find the fault, repair, plan the work, program, prove.',
   'cli.help.options': 'With every command:',
   'cli.help.more': 'More on one command: brinewright COMMAND --help',
@@ -25,7 +27,13 @@ export const cliEn = {
   'cli.verb.lab.list': 'List every equation with inputs, range and source.',
   'cli.verb.lab.run': 'Compute one equation.',
   'cli.verb.lab.water': 'Hold every water analysis of a file against itself.',
-  'cli.verb.start': 'Print the assessment of a demo visit.',
+  'cli.verb.start':
+    'Start the workshop with the demo. With --once: print the assessment of a demo visit and end.',
+  'cli.verb.serve':
+    'Start the workshop server. Everything entered lies in one file, or in PostgreSQL by DATABASE_URL.',
+  'cli.verb.migrate': 'Bring the data to the form of this version.',
+  'cli.verb.backup': 'Write all entries and files to one file, also while the server runs.',
+  'cli.verb.restore': 'Put a backup in place of the data. What was there is kept beside it.',
   'cli.option.json': 'Data instead of text.',
   'cli.option.lang': 'Language; English unless said.',
   'cli.option.system': 'Units; US customary unless said.',
@@ -46,6 +54,16 @@ export const cliEn = {
   'cli.option.visit': 'The schema of the visit document.',
   'cli.option.like': 'Stock or family to be like.',
   'cli.option.from': 'Visit whose answers and sizes begin the draft.',
+  'cli.option.data': 'File that holds the data; brinewright/workshop.sqlite under XDG_DATA_HOME unless said.',
+  'cli.option.demo': 'With the demo beside the workshop, a copy made anew at each start.',
+  'cli.option.lan': 'For phones in the same network too, over TLS, with a code to pair them.',
+  'cli.option.host': 'With --lan: address to listen on for the network; all of this computer unless said.',
+  'cli.option.port':
+    'Port on this computer; the network has the next one. A port in use is left for the next free one.',
+  'cli.option.certificate': 'Certificate for TLS, in PEM; with --key. Without both, one is made here.',
+  'cli.option.key': 'Key of the certificate, in PEM.',
+  'cli.option.role': 'Role the server logs in as at PostgreSQL; it gets the rights it needs and no more.',
+  'cli.option.behind-proxy': 'TLS is done by a proxy in front of this server.',
   'cli.unknown-verb': '“{word}” is no command. Known: {known}.',
   'cli.unknown-verb-near': '“{word}” is no command. Was it {near}?',
   'cli.unknown-option': '“{option}” is no option.',

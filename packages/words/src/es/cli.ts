@@ -1,9 +1,11 @@
 import type { cliEn } from '../en/cli.ts';
 import type { Translation } from '../translation.ts';
+import { cliWorkshopEs } from './cli-workshop.ts';
 import { figuresEs } from './figures.ts';
 
 export const cliEs = {
   ...figuresEs,
+  ...cliWorkshopEs,
   'cli.help.what':
     'brinewright: reconocer, hallar la falla, reparar, planear el trabajo, programar, comprobar.',
   'cli.help.options': 'Con cualquier comando:',
@@ -27,7 +29,14 @@ export const cliEs = {
   'cli.verb.lab.list': 'Muestra cada ecuación con entradas, alcance y fuente.',
   'cli.verb.lab.run': 'Calcula una ecuación.',
   'cli.verb.lab.water': 'Contrasta cada análisis de agua de un archivo consigo mismo.',
-  'cli.verb.start': 'Imprime la evaluación de una visita de muestra.',
+  'cli.verb.start':
+    'Inicia el taller con la muestra. Con --once: imprime la evaluación de una visita de muestra y termina.',
+  'cli.verb.serve':
+    'Inicia el servidor del taller. Todo lo anotado queda en un archivo, o en PostgreSQL con DATABASE_URL.',
+  'cli.verb.migrate': 'Lleva los datos a la forma de esta versión.',
+  'cli.verb.backup':
+    'Escribe todas las anotaciones y archivos en un solo archivo, también con el servidor en marcha.',
+  'cli.verb.restore': 'Pone un respaldo en lugar de los datos. Lo que había se guarda al lado.',
   'cli.option.json': 'Datos en vez de texto.',
   'cli.option.lang': 'Idioma; inglés si no se dice.',
   'cli.option.system': 'Unidades; las de EE. UU. si no se dice.',
@@ -48,6 +57,18 @@ export const cliEs = {
   'cli.option.visit': 'El esquema del documento de visita.',
   'cli.option.like': 'Base o familia a la que se parece.',
   'cli.option.from': 'Visita cuyas respuestas y medidas inician el borrador.',
+  'cli.option.data': 'Archivo con los datos; brinewright/workshop.sqlite en XDG_DATA_HOME si no se dice.',
+  'cli.option.demo': 'Con la muestra junto al taller, una copia nueva en cada inicio.',
+  'cli.option.lan': 'También para teléfonos de la misma red, por TLS, con un código para enlazarlos.',
+  'cli.option.host':
+    'Con --lan: dirección en la que se atiende a la red; todas las de esta computadora si no se dice.',
+  'cli.option.port':
+    'Puerto en esta computadora; la red usa el siguiente. Si está ocupado se toma el siguiente libre.',
+  'cli.option.certificate': 'Certificado para TLS, en PEM; junto con --key. Sin los dos se crea uno aquí.',
+  'cli.option.key': 'Llave del certificado, en PEM.',
+  'cli.option.role':
+    'Rol con el que el servidor entra en PostgreSQL; recibe los permisos que necesita y nada más.',
+  'cli.option.behind-proxy': 'El TLS lo hace un proxy delante de este servidor.',
   'cli.unknown-verb': '“{word}” no es un comando. Hay: {known}.',
   'cli.unknown-verb-near': '“{word}” no es un comando. ¿Era {near}?',
   'cli.unknown-option': '“{option}” no es una opción.',

@@ -1,0 +1,5 @@
+import { appShellEn } from './app-shell.ts';
+
+export const appEn = {
+  ...appShellEn,
+} as const;
