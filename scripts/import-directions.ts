@@ -20,6 +20,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   cli: ['units', 'words', 'physics', 'equipment', 'service', 'papers', 'journal', 'server', 'checks'],
   checks: ['units', 'physics', 'equipment'],
   bench: ['equipment', 'service', 'journal', 'server'],
+  faults: ['journal', 'server'],
 };
 
 /** Where Node's own modules may be used: the edges. */
@@ -61,7 +62,7 @@ const faultOf = (file: string, name: string, imported: string): string | undefin
 const folderOf = (file: string): string =>
   file.startsWith('packages/') ? file.split('/').slice(0, 2).join('/') : (file.split('/')[0] ?? '');
 
-const faults = ['packages', 'checks', 'bench'].flatMap(filesUnder).flatMap((file) => {
+const faults = ['packages', 'checks', 'bench', 'faults'].flatMap(filesUnder).flatMap((file) => {
   const name = packageOf(file);
   if (name === undefined || file.endsWith('.test.ts')) return [];
   return importsOf(readFileSync(join(root, file), 'utf8')).flatMap(

@@ -10,11 +10,12 @@ import { startTrials } from './start-trial.ts';
 import { ensureSystemPackages, installCommand, systemPackages } from './system-packages.ts';
 
 /** Says what is missing; what needs it is skipped further down. */
-const packages = (): void => {
+const packages = (): ReadonlySet<string> => {
   const missing = new Set(ensureSystemPackages());
   for (const { name } of systemPackages)
     if (missing.has(name)) skip(`${name} is installed`, installCommand([name]));
     else check(`${name} is installed`, true);
+  return missing;
 };
 
 const tests = (): void => {
@@ -44,6 +45,15 @@ const publishedValues = (): void => {
   check(`published values: ${report.passed} from ${report.sources} sources`, enough, output.slice(0, 4000));
 };
 
+const faults = (missing: ReadonlySet<string>): void => {
+  const few = ['faults/src/main.ts', '--kills', '10', '--schedules', '50', '--stores'];
+  command('faults, a small share: SQLite', bin('node'), [...few, 'sqlite']);
+  if (missing.has('postgresql')) skip('faults on PostgreSQL', installCommand(['postgresql']));
+  else command('faults, a small share: PostgreSQL', bin('node'), [...few, 'postgres']);
+  if (missing.has('strace')) skip('a sync to disk before every answer', installCommand(['strace']));
+  else command('a sync to disk before every answer', bin('node'), ['faults/src/main.ts', '--trace']);
+};
+
 const demoAssessment = (): void => {
   const { ok, output } = run('npm', ['start', '--silent', '--', '--once'], 'quiet');
   check(
@@ -54,13 +64,15 @@ const demoAssessment = (): void => {
 };
 
 console.log('1 system packages, format, lint, types, import directions');
-packages();
+const missing = packages();
 command('format and lint', bin('biome'), ['check', '--error-on-warnings', '.']);
 command('types', bin('tsc'), ['-b']);
 command('import directions', bin('node'), ['scripts/import-directions.ts']);
 console.log('2 unit, property, stores and sync, published checks, transcripts');
 tests();
 publishedValues();
+console.log('3 faults');
+faults(missing);
 console.log('5 the start command');
 for (const { title, ok, output } of await startTrials()) check(title, ok, output);
 demoAssessment();

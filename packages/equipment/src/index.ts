@@ -7,6 +7,7 @@ export type { Locate } from './issue/report.ts';
 export { originsOf } from './like/origins.ts';
 export { lintDefinitions, lintFamily, lintRules } from './lint/lint-family.ts';
 export type { LintRule, LintSubject } from './lint/lint-rule.ts';
+export { bundleOf, compileBundle, type DefinitionText } from './load/definition-bundle.ts';
 export { type Parsed, parseDefinition } from './load/parse-definition.ts';
 export { readData, readYaml, type YamlRead } from './load/read-yaml.ts';
 export { schemaIssues } from './load/schema-issues.ts';

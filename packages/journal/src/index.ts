@@ -1,3 +1,5 @@
+export { type Bundle, type BundleRead, bundleOf, importBundle, readBundle } from './device/bundle.ts';
+export { counts, type DeviceCounts, standingIn } from './device/counts.ts';
 export type {
   DeviceState,
   DeviceStore,
@@ -5,7 +7,20 @@ export type {
   Held,
   StreamState,
 } from './device/device-store.ts';
+export { type DriveOptions, type Driver, driveSync, type Nap, type Waits } from './device/drive-sync.ts';
+export { follow, followAll, type Unfollowed, unfollow } from './device/follow.ts';
+export {
+  type DeviceCall,
+  type MemoryDeviceOptions,
+  MemoryDeviceStore,
+  newDevice,
+} from './device/memory-device-store.ts';
+export { type SyncResult, syncRound } from './device/sync-round.ts';
+export { type Taken, takeEntries } from './device/take-entries.ts';
+export type { TripOptions } from './device/trip.ts';
+export { type Hand, writeEntries } from './device/write-entries.ts';
 export { type About, type Draft, type Entry, entrySchema, type Json, type Sealed } from './entry/entry.ts';
+export { filesOf } from './entry/files-of.ts';
 export { byCodeUnit, byFoldOrder, isBefore } from './entry/order.ts';
 export {
   isTombstone,
@@ -57,6 +72,7 @@ export {
   lamportReach,
   numberOf,
   type There,
+  withOrigins,
 } from './store/judge.ts';
 export { assertAllNew, MemoryStore } from './store/memory-store.ts';
 export { isRedaction, redact, targetOf } from './store/redaction.ts';
@@ -69,5 +85,6 @@ export {
   type HttpTransportOptions,
   httpTransport,
 } from './sync/http-transport.ts';
+export { type LoopbackOptions, loopback } from './sync/loopback.ts';
 export * from './sync/messages.ts';
 export type { Reply, Transport } from './sync/transport.ts';

@@ -12,7 +12,7 @@ export type Held = Sealed & {
   readonly durable?: string;
   /** Why the server would not take it; it stays here. */
   readonly refused?: Refusal;
-  /** Another entry has its number; it was or will be written again (S1). */
+  /** Another entry has its number: it will be written again while it is refused as forked, and was otherwise (S1a). */
   readonly displaced?: true;
 };
 
@@ -26,6 +26,8 @@ export type StreamState = {
   readonly vector: Readonly<Record<string, number>>;
   /** Numbers held beyond a gap. */
   readonly beyond: Readonly<Record<string, readonly number[]>>;
+  /** Origins whose content was taken out, each with the redaction that says so (R1). */
+  readonly gone?: Readonly<Record<string, string>>;
 };
 
 export type DeviceState = {
@@ -39,6 +41,10 @@ export type DeviceState = {
   readonly lamport: number;
   /** Milliseconds the server is ahead of this device's clock (J5). */
   readonly clock: number | undefined;
+  /** Of a device that follows the whole log: the place up to which it was pulled. */
+  readonly all?: number;
+  /** The epoch is new here: what the server holds in it was not yet pulled to its end (S4). */
+  readonly meeting?: true;
 };
 
 export interface DeviceTransaction {
@@ -51,12 +57,21 @@ export interface DeviceTransaction {
   /** All that have this number: one, or more after a fork. */
   at(stream: string, device: string, seq: number): Promise<readonly Held[]>;
   entriesOf(stream: string): Promise<readonly Held[]>;
-  /** Not confirmed durable in this epoch and not refused, in fold order, at most `most`. */
+  /** The entry of this id and all that were written again for it. */
+  ofOrigin(origin: string): Promise<readonly Held[]>;
+  /** Not confirmed durable in this epoch, not refused and not displaced, in fold order, at most `most`. */
   unsent(epoch: string | undefined, most: number): Promise<readonly Held[]>;
+  /** In fold order. */
+  refused(): Promise<readonly Held[]>;
   put(entries: readonly Held[]): Promise<void>;
+  /** Lets go of all entries of a stream; what is known of it stays until it is set anew. */
+  dropEntries(stream: string): Promise<void>;
 }
 
 export interface DeviceStore {
-  /** Runs the work in one transaction; when it throws, nothing has changed. */
+  /**
+   * Runs the work in one transaction; when it throws, nothing has changed. The work waits for nothing but the
+   * transaction itself, because a browser's ends when it is left alone.
+   */
   transact<T>(work: (tx: DeviceTransaction) => Promise<T>): Promise<T>;
 }

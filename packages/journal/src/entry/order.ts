@@ -6,6 +6,11 @@ export const byFoldOrder = (a: Entry, b: Entry): number =>
 
 export const byCodeUnit = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
-/** Whether the writer of `b` knew of `a` (J3). Where neither is before the other, they are rivals. */
+/**
+ * Whether the writer of `b` knew of `a` (J3). Where neither is before the other, they are rivals. Who knew an entry
+ * wrote behind it, so the order is asked too: where a number was given twice, `seen` may mean the other one.
+ */
 export const isBefore = (a: Entry, b: Entry): boolean =>
-  a.stream === b.stream && (a.device === b.device ? a.seq < b.seq : (b.seen[a.device] ?? 0) >= a.seq);
+  a.stream === b.stream &&
+  a.lamport < b.lamport &&
+  (a.device === b.device ? a.seq < b.seq : (b.seen[a.device] ?? 0) >= a.seq);

@@ -10,14 +10,18 @@ import { kindNow } from '../kinds/versions.ts';
 
 type Say = (kind: KindName, payload: unknown, about?: About) => Draft;
 
+/** The site a visit goes to, as far as it is known, and the file that holds the definitions it pins. */
+export type Into = {
+  readonly stream: string;
+  readonly known?: FoldedSite | undefined;
+  readonly definitionsFile?: string | undefined;
+};
+
 /**
  * A written visit as entries of its site's stream, in the order in which a technician would have made them. Of a site
  * that is known, only what differs is said again. Folding them gives the same visit.
  */
-export const draftsOfVisit = (
-  visit: Visit,
-  { stream, known }: { readonly stream: string; readonly known?: FoldedSite | undefined },
-): readonly Draft[] => {
+export const draftsOfVisit = (visit: Visit, { stream, known, definitionsFile }: Into): readonly Draft[] => {
   const document = z.encode(visitSchema, visit);
   const say: Say = (kind, payload, about = {}) => ({
     stream,
@@ -28,7 +32,9 @@ export const draftsOfVisit = (
   return [
     ...ofSite(document, known === undefined ? nothing : writtenSite(known), say),
     ...ofUnits(document, known === undefined ? nothing : writtenSite(known), say),
-    ...ofVisit(document, (kind, payload, about) => say(kind, payload, { visit: visit.id, ...about })),
+    ...ofVisit(document, definitionsFile, (kind, payload, about) =>
+      say(kind, payload, { visit: visit.id, ...about }),
+    ),
   ];
 };
 
@@ -66,11 +72,11 @@ const ofUnits = ({ conditioners }: VisitDocument, known: Known, say: Say) =>
     );
   });
 
-const ofVisit = (document: VisitDocument, say: Say): readonly Draft[] => {
+const ofVisit = (document: VisitDocument, file: string | undefined, say: Say): readonly Draft[] => {
   const { subject, definitions, date, by, note, complaint, history, apart, gate, settings, handOver } =
     document;
   const { meterNow: volume, lastRegeneration, stock } = document;
-  const pinned = definitions === undefined ? undefined : { digest: definitions };
+  const pinned = definitions === undefined ? undefined : { digest: definitions, file };
   const one = (kind: KindName, payload: unknown): readonly Draft[] =>
     payload === undefined ? [] : [say(kind, payload)];
   const each = (kind: KindName, payloads: readonly unknown[] = []): readonly Draft[] =>

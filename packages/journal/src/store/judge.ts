@@ -1,5 +1,6 @@
 import type { Entry, Sealed } from '../entry/entry.ts';
 import type { Refusal } from '../entry/refusal.ts';
+import { originOf } from '../fold/one-of-each.ts';
 import type { Batch, Logged, Verdict } from './journal-store.ts';
 import { isRedaction, redact, targetOf } from './redaction.ts';
 
@@ -20,7 +21,7 @@ export type There = {
   readonly numbers: ReadonlySet<string>;
   /** The store's own devices, past and present. */
   readonly ownDevices: ReadonlySet<string>;
-  /** Of ids in the batch: the redaction held that takes its content out. */
+  /** Of ids in the batch, or of what they were written again for: the redaction held that takes the content out. */
   readonly redactedBy: ReadonlyMap<string, string>;
 };
 
@@ -29,7 +30,10 @@ export type Judgement = {
   readonly verdicts: readonly Verdict[];
   /** To be added, in order of position; what a redaction aims at is a tombstone already. */
   readonly added: readonly Logged[];
-  /** Targets of the redactions added, with the redaction's id: what is held of them becomes a tombstone. */
+  /**
+   * Targets of the redactions added, with the redaction's id: what is held of them, and of what was written again for
+   * the same, becomes a tombstone.
+   */
   readonly redacted: ReadonlyMap<string, string>;
   readonly last: number;
   readonly lamport: number;
@@ -99,10 +103,26 @@ class Bench {
         return target === undefined ? [] : [[target, entry.id] as const];
       }),
     );
+    const here = withOrigins(redacted, (id) => this.#added.find(({ entry }) => entry.id === id)?.entry);
     const added = this.#added.map((one) => {
-      const by = this.#there.redactedBy.get(one.entry.id) ?? redacted.get(one.entry.id);
+      const by = redactionOf(one.entry, this.#there.redactedBy) ?? redactionOf(one.entry, here);
       return by === undefined ? one : redact(one, by);
     });
     return { added, redacted, last: this.#there.last + added.length, lamport: this.#lamport };
   }
 }
+
+const redactionOf = (entry: Entry, redactedBy: ReadonlyMap<string, string>): string | undefined =>
+  redactedBy.get(entry.id) ?? redactedBy.get(originOf(entry));
+
+/** Redactions by what they aim at, and by what that was written again for: one content, one redaction (S1a, R1). */
+export const withOrigins = (
+  redactedBy: ReadonlyMap<string, string>,
+  held: (id: string) => Entry | undefined,
+): ReadonlyMap<string, string> =>
+  new Map(
+    [...redactedBy].flatMap(([target, by]) => {
+      const entry = held(target);
+      return [...(entry === undefined ? [] : [originOf(entry)]), target].map((id) => [id, by] as const);
+    }),
+  );

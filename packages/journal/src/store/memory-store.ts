@@ -1,5 +1,6 @@
 import { v4 } from 'uuid';
 import type { Sealed } from '../entry/entry.ts';
+import { originOf } from '../fold/one-of-each.ts';
 import type {
   Batch,
   Heads,
@@ -10,7 +11,7 @@ import type {
   Verdict,
   Wanted,
 } from './journal-store.ts';
-import { type Judgement, judge, numberOf, type There } from './judge.ts';
+import { type Judgement, judge, numberOf, type There, withOrigins } from './judge.ts';
 import { redact, targetOf } from './redaction.ts';
 import { vectorOf } from './vector.ts';
 
@@ -119,15 +120,16 @@ const thereOf = ({ log, lamport, byId, numbers, device, redactedBy }: Company): 
   byId,
   numbers,
   ownDevices: new Set([device]),
-  redactedBy,
+  redactedBy: withOrigins(redactedBy, (id) => byId.get(id)?.entry),
 });
 
 const keep = (company: Company, { added, redacted, lamport }: Judgement): void => {
   company.lamport = lamport;
   for (const one of added) put(company, one);
-  for (const [target, by] of redacted) {
-    const held = company.byId.get(target);
-    if (held !== undefined) put(company, redact(held, by));
+  const by = withOrigins(redacted, (id) => company.byId.get(id)?.entry);
+  for (const held of by.size === 0 ? [] : [...company.log]) {
+    const redaction = by.get(held.entry.id) ?? by.get(originOf(held.entry));
+    if (redaction !== undefined) put(company, redact(held, redaction));
   }
 };
 

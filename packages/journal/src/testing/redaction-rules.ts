@@ -111,6 +111,33 @@ export const redactionRules = (open: Open): void => {
       expect((await store.find(company, secret.entry.id))?.text).toBe(secret.text);
     });
 
+    it('takes out what was written again for its target, whether that comes before it or after (S1a)', async () => {
+      const { given, hand, secret, redaction } = await before(open);
+      const { store, company } = given;
+      const again = { payload: { text: 'gate code 4711' }, again: secret.entry.id };
+      const [first, second] = [
+        anEntry(aHand({ ...hand, device: nextUuid() }), 1, again),
+        anEntry(hand, 3, again),
+      ];
+      await store.push(batchOf(company, [first]));
+      await store.push(batchOf(company, [redaction], { isOwner: true }));
+      await store.push(batchOf(company, [second]));
+      for (const one of [first, second])
+        expect(await store.find(company, one.entry.id)).toMatchObject(tombstoneOf(one, redaction));
+    });
+
+    it('that names one of them takes out the others', async () => {
+      const { given, hand, secret } = await before(open);
+      const { store, company } = given;
+      const again = { payload: { text: 'gate code 4711' }, again: secret.entry.id };
+      const [first, second] = [anEntry(hand, 3, again), anEntry(hand, 4, again)];
+      const redaction = aRedaction(hand, 5, first.entry.id);
+      await store.push(batchOf(company, [first, redaction], { isOwner: true }));
+      await store.push(batchOf(company, [second, secret]));
+      for (const one of [first, second, secret])
+        expect(await store.find(company, one.entry.id)).toMatchObject(tombstoneOf(one, redaction));
+    });
+
     it('does not reach into another company', async () => {
       const { given, secret } = await before(open);
       const { store, company } = given;

@@ -30,7 +30,7 @@ export type CutShown = {
 };
 
 /** Drawn for each kind of screen, so that words in it are never scaled. */
-const widths = { tiny: 288, narrow: 342, wide: 880 } as const;
+const widths = { tiny: 316, narrow: 342, wide: 880 } as const;
 
 /** The valve cut open, stop by stop, sound or with a seal torn. */
 export const cutawayPage = (view: View, shown: CutShown): string => {

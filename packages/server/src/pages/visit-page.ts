@@ -74,7 +74,7 @@ export const visitPage = (view: View, shown: VisitShown): string => {
 
 const apiOf = (place: Place): string => `${baseOf(place)}/api`;
 
-/** Papers of a finished visit are computed with what is here now; where that differs, it is said (F5). */
+/** Papers are computed with the definitions of the visit; where those are not here, it is said (F5). */
 const pinnedNote = (view: View, { visit, handedOver, gone }: FoldedVisit, digest: string): Content => [
   visit.definitions === undefined || visit.definitions === digest
     ? undefined

@@ -116,15 +116,15 @@ export const workshopPages: FastifyPluginAsyncZod<{
     const { stream, visit } = request.params;
     const { here, view, place } = await arrive(request);
     const { site, folded } = await visitIn(here, stream, visit);
-    const [entries, { equipment }] = [await entriesIn(here, stream, visit), await here.inUse()];
-    const shown = { place, stream, site, folded, entries, digest: equipment.digest };
+    const [entries, { digest }] = [await entriesIn(here, stream, visit), await here.equipmentOf(folded)];
+    const shown = { place, stream, site, folded, entries, digest };
     return sendPage(reply, visitPage(view, shown));
   });
   for (const [paper, write] of Object.entries(papers))
     app.get(`/visits/:stream/:visit/${paper}`, { schema: { params: ofVisit } }, async (request, reply) => {
       const { here, view } = await arrive(request);
       const { folded } = await visitIn(here, request.params.stream, request.params.visit);
-      const [assessment, { equipment }] = [await here.assess(folded), await here.inUse()];
+      const [assessment, equipment] = [await here.assess(folded), await here.equipmentOf(folded)];
       const { language, system } = view.reader;
       const options = { language, system, equipment, sources, ...(fontUri === undefined ? {} : { fontUri }) };
       return sendPage(reply, write(folded.visit, assessment, options));
@@ -136,7 +136,7 @@ export const workshopPages: FastifyPluginAsyncZod<{
       const { stream, visit } = request.params;
       const { here, view, place } = await arrive(request);
       const { folded } = await visitIn(here, stream, visit);
-      const [assessment, { equipment }] = [await here.assess(folded), await here.inUse()];
+      const [assessment, equipment] = [await here.assess(folded), await here.equipmentOf(folded)];
       const shown = { place, stream, folded, assessment, equipment, cut: request.query };
       return sendPage(reply, cutawayPage(view, shown));
     },

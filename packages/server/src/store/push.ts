@@ -4,10 +4,13 @@ import {
   isRedaction,
   type Judgement,
   judge,
+  type Logged,
   type LogState,
   lamportReach,
+  originOf,
   redact,
   type Verdict,
+  withOrigins,
 } from '@brinewright/journal';
 import { type Kysely, sql, type Transaction } from 'kysely';
 import { insertEntries } from './insert-entries.ts';
@@ -25,7 +28,8 @@ export const push = async (db: Kysely<Database>, batch: Batch, quickly: PushAllN
   (mayBeNew(batch) ? await quickly(db, batch) : undefined) ?? pushCarefully(db, batch);
 
 const mayBeNew = ({ company, entries }: Batch): boolean =>
-  entries.length > 0 && entries.every(({ entry }) => entry.company === company && !isRedaction(entry));
+  entries.length > 0 &&
+  entries.every(({ entry }) => entry.company === company && !isRedaction(entry) && entry.again === undefined);
 
 /** Thrown to roll back: something in the batch is not new. */
 class NotAllNew extends Error {}
@@ -134,14 +138,11 @@ const redactHeld = async (
   redacted: Judgement['redacted'],
 ): Promise<void> => {
   if (redacted.size === 0) return;
-  const rows = await tx
-    .selectFrom('entry')
-    .select([...shownColumns])
-    .where('company', '=', company)
-    .where('id', 'in', [...redacted.keys()])
-    .execute();
-  for (const held of rows.map(loggedOf)) {
-    const { text, position } = redact(held, redacted.get(held.entry.id) ?? '');
+  const targets = await heldLike(tx, company, [...redacted.keys()]);
+  const by = withOrigins(redacted, (id) => targets.find(({ entry }) => entry.id === id)?.entry);
+  for (const held of await heldLike(tx, company, [...by.keys()])) {
+    const redaction = by.get(held.entry.id) ?? by.get(originOf(held.entry)) ?? '';
+    const { text, position } = redact(held, redaction);
     if (text === held.text) continue;
     await tx
       .updateTable('entry')
@@ -150,6 +151,23 @@ const redactHeld = async (
       .where('position', '=', position)
       .execute();
   }
+};
+
+/** Entries with these ids, and those written again for them; rare, so that no index is kept for it. */
+const heldLike = async (
+  tx: Transaction<Database>,
+  company: string,
+  ids: readonly string[],
+): Promise<readonly Logged[]> => {
+  const rows = await tx
+    .selectFrom('entry')
+    .select([...shownColumns])
+    .where('company', '=', company)
+    .where(({ or, eb }) =>
+      or([eb('id', 'in', [...ids]), ...ids.map((id) => eb('body', 'like', `%"again":"${id}"%`))]),
+    )
+    .execute();
+  return rows.map(loggedOf).filter(({ entry }) => ids.includes(entry.id) || ids.includes(originOf(entry)));
 };
 
 const countWaiting = async (tx: Transaction<Database>, company: string): Promise<number> => {

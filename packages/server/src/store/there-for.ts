@@ -1,5 +1,6 @@
-import { isRedaction, numberOf, type Sealed, type There } from '@brinewright/journal';
+import { isRedaction, numberOf, type Sealed, type There, withOrigins } from '@brinewright/journal';
 import type { Transaction } from 'kysely';
+import { entryOf } from './rows.ts';
 import type { CompanyLogTable, Database } from './schema.ts';
 
 /** What the store holds of what a batch touches, read under the lock of the company's log. */
@@ -15,7 +16,7 @@ export const thereFor = async (
     byId: await heldById(tx, company, ids),
     numbers: await numbersHeld(tx, company, entries),
     ownDevices: await ownDevices(tx, company, entries),
-    redactedBy: waiting > 0 ? await redactionsHeld(tx, company, ids) : new Map(),
+    redactedBy: await redactionsFor(tx, company, waiting, entries),
   };
 };
 
@@ -72,18 +73,31 @@ const ownDevices = async (
   return new Set(rows.map(({ device }) => device));
 };
 
-const redactionsHeld = async (
+/** Asked only where there may be one: for a target that has not come yet, or for what is written again (S1a, R1). */
+const redactionsFor = async (
   tx: Transaction<Database>,
   company: string,
-  ids: readonly string[],
+  waiting: number,
+  entries: readonly Sealed[],
 ): Promise<There['redactedBy']> => {
-  if (ids.length === 0) return new Map();
+  const again = entries.flatMap(({ entry }) => entry.again ?? []);
+  if (waiting === 0 && again.length === 0) return new Map();
   const rows = await tx
-    .selectFrom('entry')
-    .select(['redacts', 'id'])
-    .where('company', '=', company)
-    .where('redacts', 'in', ids)
-    .orderBy('position')
+    .selectFrom('entry as redaction')
+    .leftJoin('entry as target', (join) =>
+      join.onRef('target.company', '=', 'redaction.company').onRef('target.id', '=', 'redaction.redacts'),
+    )
+    .select(['redaction.redacts as target', 'redaction.id as by', 'target.body as body'])
+    .where('redaction.company', '=', company)
+    .where('redaction.redacts', 'is not', null)
+    .orderBy('redaction.position', 'desc')
     .execute();
-  return new Map(rows.flatMap(({ redacts, id }) => (redacts === null ? [] : [[redacts, id] as const])));
+  const bodies = new Map(rows.map(({ target, body }) => [target, body]));
+  const redactedBy = new Map(
+    rows.flatMap(({ target, by }) => (target === null ? [] : [[target, by] as const])),
+  );
+  return withOrigins(redactedBy, (id) => {
+    const body = bodies.get(id);
+    return typeof body === 'string' ? entryOf(body) : undefined;
+  });
 };

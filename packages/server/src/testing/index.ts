@@ -9,3 +9,4 @@ export {
 export { failingDisk } from './failing-disk.ts';
 export { failingQueries } from './failing-queries.ts';
 export { MeantToFail, NthFailure } from './nth-failure.ts';
+export { serverOn } from './server-on.ts';

@@ -8,6 +8,7 @@ export interface ContentFiles {
     hash: string,
     bytes: AsyncIterable<Uint8Array>,
   ): Promise<'durable' | 'wrong-hash' | 'too-large'>;
+  remove(company: string, hash: string): Promise<void>;
   open(
     company: string,
     hash: string,

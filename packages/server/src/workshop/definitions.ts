@@ -1,4 +1,12 @@
-import { compileDefinitions, type Equipment, type Parsed, parseDefinition } from '@brinewright/equipment';
+import {
+  bundleOf,
+  compileBundle,
+  compileDefinitions,
+  type DefinitionText,
+  type Equipment,
+  type Parsed,
+  parseDefinition,
+} from '@brinewright/equipment';
 import { compileFiles, type DefinitionFiles } from '@brinewright/equipment/load-files';
 import type { FoldedWorkshop } from '@brinewright/journal';
 import type { Issue } from '@brinewright/words';
@@ -13,10 +21,19 @@ export type InUse = {
   readonly missing: readonly string[];
   /** Why the uploaded definitions are left out, where together they do not compile. */
   readonly leftOut: readonly Issue[];
+  /** What the equipment was compiled from, as one text that can travel. */
+  readonly bundle: string;
 };
 
+/** What a visit says of the definitions it was made with. */
+export type Pin = { readonly digest: string | undefined; readonly file: string | undefined };
+
 /** Shipped definitions with those given on the command line; read and checked once, at the start. */
-export type BaseDefinitions = { readonly parsed: readonly Parsed[]; readonly equipment: Equipment };
+export type BaseDefinitions = {
+  readonly texts: readonly DefinitionText[];
+  readonly parsed: readonly Parsed[];
+  readonly equipment: Equipment;
+};
 
 export type BaseRead =
   | { readonly ok: true; readonly base: BaseDefinitions }
@@ -26,7 +43,7 @@ export const baseOf = (files: DefinitionFiles): BaseRead => {
   const compiled = compileFiles(files);
   if (!compiled.ok) return { ok: false, issues: compiled.issues.filter(isError), files: files.files };
   const parsed = files.files.map(({ file, text }) => parseDefinition(file, text));
-  return { ok: true, base: { parsed, equipment: compiled.value.equipment } };
+  return { ok: true, base: { texts: files.files, parsed, equipment: compiled.value.equipment } };
 };
 
 const isError = ({ severity }: Issue): boolean => severity === 'error';
@@ -37,6 +54,7 @@ export class Definitions {
   readonly #files: ContentFiles;
   readonly #company: string;
   readonly #texts = new Map<string, string>();
+  readonly #pinned = new Map<string, Equipment>();
   #made: { readonly of: string; readonly inUse: InUse } | undefined;
 
   constructor(base: BaseDefinitions, files: ContentFiles, company: string) {
@@ -68,13 +86,32 @@ export class Definitions {
     return issues.filter((issue) => isError(issue) || issue.place?.file === name);
   }
 
-  #compiled(texts: readonly { readonly name: string; readonly text: string }[]): Omit<InUse, 'missing'> {
-    if (texts.length === 0) return { equipment: this.#base.equipment, leftOut: [] };
-    const parsed = texts.map(({ name, text }) => parseDefinition(name, text));
-    const compiled = compileDefinitions([...this.#base.parsed, ...parsed]);
+  #compiled(uploaded: readonly { readonly name: string; readonly text: string }[]): Omit<InUse, 'missing'> {
+    const { texts, parsed, equipment } = this.#base;
+    const alone = { equipment, bundle: bundleOf(texts) };
+    if (uploaded.length === 0) return { ...alone, leftOut: [] };
+    const own = uploaded.map(({ name, text }) => ({ file: name, text }));
+    const compiled = compileDefinitions([
+      ...parsed,
+      ...own.map(({ file, text }) => parseDefinition(file, text)),
+    ]);
     return compiled.ok
-      ? { equipment: compiled.value.equipment, leftOut: [] }
-      : { equipment: this.#base.equipment, leftOut: compiled.issues.filter(isError) };
+      ? { equipment: compiled.value.equipment, bundle: bundleOf([...texts, ...own]), leftOut: [] }
+      : { ...alone, leftOut: compiled.issues.filter(isError) };
+  }
+
+  /**
+   * The equipment a visit was made with, where its file is here and is still read as it was then; else what is in use.
+   */
+  async pinned({ digest, file }: Pin, inUse: Equipment): Promise<Equipment> {
+    if (digest === undefined || digest === inUse.digest || file === undefined) return inUse;
+    const known = this.#pinned.get(file);
+    if (known !== undefined) return known;
+    const text = await textOf(this.#files, this.#company, file);
+    const compiled = text === undefined ? undefined : compileBundle(text);
+    if (compiled?.ok !== true || compiled.value.equipment.digest !== digest) return inUse;
+    this.#pinned.set(file, compiled.value.equipment);
+    return compiled.value.equipment;
   }
 
   async #textOf({ file }: Uploaded): Promise<string | undefined> {

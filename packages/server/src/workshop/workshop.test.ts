@@ -1,6 +1,10 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { Readable } from 'node:stream';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { demoText, fromAfar, openTrial, type Trial } from '../../test/trial.ts';
 import { bundleText, importEntries } from './bundle.ts';
+import { textOf } from './content-files.ts';
 import type { Workshop } from './workshop.ts';
 
 const owner = { pusher: 'workshop', isOwner: true };
@@ -212,4 +216,55 @@ test('a workshop is begun once, and is there again with its owner when the serve
   expect(again?.company).toBe(workshop.company);
   expect(again?.owner).toBe('Dana Whitlock');
   expect(await again?.name()).toBe('Whitlock Water');
+});
+
+const heronText = readFileSync(new URL('../../../../docs/samples/heron.yaml', import.meta.url), 'utf8');
+
+test('a visit is assessed with the definitions it was made with, also after others were added (F5)', async () => {
+  await addDemo('hotel');
+  const stream = await streamOf('Hotel Marchbank');
+  const before = await workshop.inUse();
+  expect((await workshop.addDefinition('Dana Whitlock', 'heron.yaml', heronText)).state).toBe('taken');
+  const [folded] = (await workshop.site(stream))?.visits ?? [];
+  if (folded === undefined) throw new Error('no visit');
+  const { equipment } = await workshop.inUse();
+  expect(equipment.digest).not.toBe(before.equipment.digest);
+  expect((await workshop.equipmentOf(folded)).digest).toBe(before.equipment.digest);
+  expect((await workshop.assess(folded)).definitions).toBe(before.equipment.digest);
+  expect((await workshop.equipmentOf({ ...folded, definitionsFile: 'f'.repeat(64) })).digest).toBe(
+    equipment.digest,
+  );
+});
+
+test('with the content of an entry go its files, unless another entry names them too (R1)', async () => {
+  await addDemo('hotel');
+  const stream = await streamOf('Hotel Marchbank');
+  const about = { visit: 'hotel' };
+  const keep = async (text: string): Promise<string> => {
+    const hash = createHash('sha256').update(text).digest('hex');
+    expect(await workshop.files.receive(workshop.company, hash, Readable.from([Buffer.from(text)]))).toBe(
+      'durable',
+    );
+    return hash;
+  };
+  const [alone, shared] = [await keep('one photo'), await keep('another photo')];
+  const photo = (seq: number, file: string) =>
+    fromAfar(workshop, stream, phone, seq, {
+      kind: 'photo-taken/1',
+      payload: { file },
+      about,
+      author: 'Ines Marlow',
+    });
+  const photos = [await photo(1, alone), await photo(2, shared), await photo(3, shared)];
+  await pushed(...photos);
+  const redaction = (seq: number, target: string | undefined) =>
+    fromAfar(workshop, stream, phone, seq, {
+      kind: 'redacted/1',
+      payload: { target: target ?? '', reason: 'a face' },
+      about: {},
+      author: 'Dana Whitlock',
+    });
+  await pushed(await redaction(4, photos[0]?.id), await redaction(5, photos[1]?.id));
+  expect(await workshop.files.open(workshop.company, alone)).toBeUndefined();
+  expect(await textOf(workshop.files, workshop.company, shared)).toBe('another photo');
 });

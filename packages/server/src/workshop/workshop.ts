@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import { Readable } from 'node:stream';
+import type { Equipment } from '@brinewright/equipment';
 import {
   answerOffer,
   answerPull,
@@ -29,6 +30,7 @@ import { compose } from './compose.ts';
 import type { ContentFiles } from './content-files.ts';
 import { type BaseDefinitions, Definitions, type InUse } from './definitions.ts';
 import { LogFollower, type SiteOf, type StockOf } from './log-follower.ts';
+import { filesAimedAt, removeRedacted } from './redacted-files.ts';
 import { settling } from './settle.ts';
 
 export type WorkshopParts = {
@@ -102,8 +104,10 @@ export class Workshop {
 
   async push(asker: Asker, request: PushRequest): Promise<PushReply> {
     const before = await this.state();
+    const aimedAt = await filesAimedAt(this.store, this.company, request);
     const reply = await answerPush(this.store, this.#session(asker), request, this.#now());
     if (reply.last > before.last) this.#moved(reply);
+    await removeRedacted(this, aimedAt, reply);
     return reply;
   }
 
@@ -166,7 +170,13 @@ export class Workshop {
   }
 
   async assess(folded: FoldedVisit, effort: Effort = 'full'): Promise<Assessment> {
-    return this.#assessments.of(folded, (await this.inUse()).equipment, effort);
+    return this.#assessments.of(folded, await this.equipmentOf(folded), effort);
+  }
+
+  /** The definitions a visit was made with, where they are here (F5). */
+  async equipmentOf({ visit, definitionsFile }: FoldedVisit): Promise<Equipment> {
+    const { equipment } = await this.inUse();
+    return this.#definitions.pinned({ digest: visit.definitions, file: definitionsFile }, equipment);
   }
 
   /** A written visit, as entries: into the site of its name, or a new one. */
@@ -203,21 +213,32 @@ export class Workshop {
     if (known?.folded.visits.some(({ id }) => id === visit.id))
       return { state: 'there-already', visit: visit.id, site: visit.site.name };
     const stream = known?.stream ?? v7();
-    const pinned = { ...visit, definitions: visit.definitions ?? (await this.inUse()).equipment.digest };
-    await this.record(author, draftsOfVisit(pinned, { stream, known: known?.folded }));
+    const { equipment, bundle } = await this.inUse();
+    const definitions = visit.definitions ?? equipment.digest;
+    const definitionsFile = definitions === equipment.digest ? await this.#keep(bundle) : undefined;
+    await this.record(
+      author,
+      draftsOfVisit({ ...visit, definitions }, { stream, known: known?.folded, definitionsFile }),
+    );
     return { state: 'taken', stream, visit: visit.id, issues };
   }
 
   async #addDefinition(author: string, name: string, text: string): Promise<DefinitionTaken> {
     const issues = await this.#definitions.issuesWith(await this.uploaded(), name, text);
     if (issues.some(({ severity }) => severity === 'error')) return { state: 'faulty', issues };
-    const bytes = Buffer.from(text, 'utf8');
-    const file = createHash('sha256').update(bytes).digest('hex');
-    await this.files.receive(this.company, file, Readable.from([bytes]));
+    const file = await this.#keep(text);
     await this.record(author, [
       { stream: this.company, kind: 'definition-added/1', about: {}, payload: { name, file } },
     ]);
     return { state: 'taken', file, issues };
+  }
+
+  /** A text as a file named by its SHA-256. */
+  async #keep(text: string): Promise<string> {
+    const bytes = Buffer.from(text, 'utf8');
+    const file = createHash('sha256').update(bytes).digest('hex');
+    await this.files.receive(this.company, file, Readable.from([bytes]));
+    return file;
   }
 
   /** What reads the record before it writes waits for what is being written the same way. */

@@ -184,7 +184,6 @@ export const serverEn = {
   'server.cut.none': 'There is no drawing: the definition of this unit describes no bore.',
 
   'server.issue.place': '{file}, line {line}',
-  'server.listening': 'Ready: {url}',
   'server.port-taken': 'Port {port} is in use; {other} is taken instead.',
 
   'server.problem.number': 'Problem {status}',

@@ -187,7 +187,6 @@ export const serverEs = {
   'server.cut.none': 'No hay dibujo: la definición de este equipo no describe el interior de la válvula.',
 
   'server.issue.place': '{file}, línea {line}',
-  'server.listening': 'Listo: {url}',
   'server.port-taken': 'El puerto {port} está ocupado; se toma el {other}.',
 
   'server.problem.number': 'Problema {status}',
