@@ -28,6 +28,7 @@ const mayUseNode = (file: string): boolean =>
   /^(packages\/(cli|server)|checks|bench|faults|scripts|e2e)\//u.test(file) ||
   /^packages\/app\/(vite\.config|build\/)/u.test(file) ||
   file.startsWith('packages/equipment/src/load-files/') ||
+  file.startsWith('packages/app/src/engine/testing/') ||
   file.endsWith('.test.ts') ||
   file.includes('/test/');
 

@@ -54,6 +54,33 @@ const faults = (missing: ReadonlySet<string>): void => {
   else command('a sync to disk before every answer', bin('node'), ['faults/src/main.ts', '--trace']);
 };
 
+const inBrowser = (missing: ReadonlySet<string>): void => {
+  command('the field app is built', 'npm', ['run', 'build']);
+  if (missing.has('chromium')) {
+    skip('browser tests', installCommand(['chromium']));
+    return;
+  }
+  const { ok, output } = run('npm', ['run', '-s', 'e2e'], 'quiet');
+  count({
+    passed: numberIn(output, 'pass'),
+    failed: numberIn(output, 'fail') + (ok || numberIn(output, 'fail') > 0 ? 0 : 1),
+    skipped: numberIn(output, 'skipped'),
+  });
+  console.log(
+    output
+      .split('\n')
+      .filter((line) => /^[✔✖ℹ]/u.test(line))
+      .join('\n'),
+  );
+  if (ok) return;
+  console.log(output);
+  finish();
+};
+
+/** A closing line of the browser tests: 'ℹ pass 14'. */
+const numberIn = (output: string, what: string): number =>
+  Number(new RegExp(`^(?:ℹ|#) ${what} (\\d+)$`, 'mu').exec(output)?.[1] ?? 0);
+
 const demoAssessment = (): void => {
   const { ok, output } = run('npm', ['start', '--silent', '--', '--once'], 'quiet');
   check(
@@ -73,6 +100,8 @@ tests();
 publishedValues();
 console.log('3 faults');
 faults(missing);
+console.log('4 browser tests on the built app');
+inBrowser(missing);
 console.log('5 the start command');
 for (const { title, ok, output } of await startTrials()) check(title, ok, output);
 demoAssessment();

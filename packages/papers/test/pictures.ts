@@ -6,6 +6,7 @@ import { cutaway } from '../src/drawings/cutaway/cutaway.ts';
 import type { Drawing, DrawingOptions } from '../src/drawings/drawing.ts';
 import { explodedStack } from '../src/drawings/exploded-stack/exploded-stack.ts';
 import type { ExplodedStack } from '../src/drawings/exploded-stack/stack-model.ts';
+import { isolation } from '../src/drawings/isolation/isolation.ts';
 import { oddsBars } from '../src/drawings/odds-bars.ts';
 import { stackList } from '../src/drawings/stack-list.ts';
 import { timeline } from '../src/drawings/timeline.ts';
@@ -34,6 +35,22 @@ const stackAt = (way: ExplodedStack['way'], moved: number): ExplodedStack => {
 
 /** One example is one test and one picture. */
 export const pictures: readonly Picture[] = [
+  {
+    name: 'isolation-off',
+    draw: (options) => isolation({ water: 'off', pressure: 'none', bypass: 'there' }, options),
+  },
+  {
+    name: 'isolation-not-known',
+    draw: (options) => isolation({ water: 'off', pressure: 'full', bypass: 'not-known' }, options),
+  },
+  {
+    name: 'isolation-none',
+    draw: (options) => isolation({ water: 'off', pressure: 'none', bypass: 'none' }, options),
+  },
+  {
+    name: 'isolation-on',
+    draw: (options) => isolation({ water: 'on', pressure: 'full', bypass: 'there' }, options),
+  },
   { name: 'exploded-stack', draw: (options) => explodedStack(stackAt('out', 8), options) },
   { name: 'exploded-stack-full', draw: (options) => explodedStack(stackAt('out', 0), options) },
   { name: 'exploded-stack-in', draw: (options) => explodedStack(stackAt('in', 6), options) },

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { readDefinitions } from '@brinewright/equipment/load-files';
 import type { Entry, Json } from '@brinewright/journal';
 import { openFiles } from '../src/files/file-store.ts';
+import type { AppFiles } from '../src/http/app-files.ts';
 import { buildServer, type Listener } from '../src/http/build-server.ts';
 import type { House, LanEntrance } from '../src/http/house.ts';
 import { usualTimes } from '../src/http/limits.ts';
@@ -29,6 +30,8 @@ export type TrialOptions = {
   readonly lan?: LanEntrance;
   /** Wraps the store, so that it can be away. */
   readonly around?: (kept: Kept) => Kept;
+  /** The built app, made up. */
+  readonly app?: AppFiles;
 };
 
 let shipped: BaseDefinitions | undefined;
@@ -44,6 +47,7 @@ const base = (): BaseDefinitions => {
 export const openTrial = async ({
   demo = false,
   lan,
+  app,
   around = (kept) => kept,
 }: TrialOptions = {}): Promise<Trial> => {
   const folder = mkdtempSync(join(tmpdir(), 'brinewright-trial-'));
@@ -59,6 +63,7 @@ export const openTrial = async ({
     demo: other,
     base: base(),
     lan: () => lan,
+    app,
     dataPlace: join(folder, 'own.sqlite'),
     usualLanguage: 'en',
     demoName: 'Demo company',

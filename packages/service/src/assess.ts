@@ -111,6 +111,22 @@ export function* assessing(
 export const assess = (visit: Visit, equipment: Equipment, options: AssessOptions): Assessment =>
   finish(assessing(visit, equipment, options));
 
+/**
+ * The program alone, from numbers: what the whole assessment would program, without telling variants or faults apart.
+ * The other stages wait.
+ */
+export const assessProgram = (
+  visit: Visit,
+  equipment: Equipment,
+  options: Pick<AssessOptions, 'now'>,
+): Assessment => {
+  const situation = situate(visit, equipment, options.now);
+  const quick = { ...options, effort: 'quick' as const };
+  if (situation.state === 'blocked') return assessment(equipment, quick, undefined, waiting(situation));
+  const stages = { ...waiting(situation), program: program(situation.value) };
+  return assessment(equipment, quick, undefined, stages);
+};
+
 const settled = <T>(stage: Stage<T>): T | undefined => (stage.state === 'done' ? stage.value : undefined);
 
 /** What diagnosis reads of a situation. */

@@ -1,5 +1,5 @@
 export { sources } from '@brinewright/physics';
-export { type AssessOptions, assess, assessing, engine, type StageReady } from './assess.ts';
+export { type AssessOptions, assess, assessing, assessProgram, engine, type StageReady } from './assess.ts';
 export type { AppliedCaution, Assessment, Stages } from './assessment.ts';
 export { type Evaluated, evaluate } from './derivation/evaluate.ts';
 export { type Explained, explain } from './derivation/explain.ts';
@@ -20,6 +20,7 @@ export type {
   TimedSetting,
   YearlyDifference,
 } from './program/program-advice.ts';
+export { type CheckDefinition, checkDefinitions } from './proof/checks.ts';
 export type { Proof, ProofCheck } from './proof/proof.ts';
 export type {
   Belief,
@@ -31,7 +32,9 @@ export type {
   VariantSpace,
 } from './recognition/recognition.ts';
 export type { PartLine, RepairPlan, Substitute } from './repair/repair.ts';
+export { type TimedPail, takenTogether, timedPail } from './situation/pail.ts';
 export type { Situation, TestReading } from './situation/situation.ts';
+export { wildIssue } from './situation/wild.ts';
 export { type Memo, newMemo } from './stage/memo.ts';
 export { byThenId } from './stage/rank.ts';
 export { type Gap, type Stage, type StageName, stageNames } from './stage/stage.ts';

@@ -67,7 +67,7 @@ const softenerNotes = [
 ] as const;
 const filterNotes = ['papers.customer.flush', 'papers.customer.unsafe'] as const;
 
-const customerNotes = ({ subject }: Sheet): readonly MessageKey[] => {
+export const customerNotes = ({ subject }: Sheet): readonly MessageKey[] => {
   if (subject?.kind !== 'softener') return filterNotes;
   return subject.salt === 'potassium'
     ? softenerNotes.map((key) => (key === 'papers.customer.sodium' ? 'papers.customer.potassium' : key))

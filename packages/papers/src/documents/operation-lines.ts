@@ -85,8 +85,7 @@ const puts = (sheet: Sheet, step: WorkStep): readonly (Markup | undefined)[] => 
   });
 };
 
-/** What a counted piece is called: seal, spacer. */
-export const pieceName = (sheet: Pick<Sheet, 'word'>, is: string): string => {
+const pieceName = (sheet: Sheet, is: string): string => {
   const known: Readonly<Record<string, MessageKey>> = pieceWords;
   const key = Object.hasOwn(known, is) ? known[is] : undefined;
   return key === undefined ? is : sheet.word(key);

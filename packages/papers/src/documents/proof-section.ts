@@ -11,7 +11,7 @@ import { type Sheet, widths } from './sheet.ts';
 
 type Verdict = ProofCheck['verdict'];
 
-const words: Readonly<Record<Verdict, MessageKey>> = {
+export const verdictWords: Readonly<Record<Verdict, MessageKey>> = {
   pass: 'papers.verdict.pass',
   fail: 'papers.verdict.fail',
   'not-decided': 'papers.verdict.not-decided',
@@ -35,7 +35,12 @@ const mark = (verdict: Verdict): Markup =>
   );
 
 const verdictOf = (sheet: Sheet, { verdict }: ProofCheck): Content =>
-  html('span', { class: `verdict ${verdict}` }, mark(verdict), html('b', {}, sheet.word(words[verdict])));
+  html(
+    'span',
+    { class: `verdict ${verdict}` },
+    mark(verdict),
+    html('b', {}, sheet.word(verdictWords[verdict])),
+  );
 
 const limitsOf = (sheet: Sheet, { limits, title, standsOn }: ProofCheck): Content => {
   const { lower, upper } = limits;
@@ -53,7 +58,8 @@ const limitsOf = (sheet: Sheet, { limits, title, standsOn }: ProofCheck): Conten
     : [`${sheet.word('papers.at-most')} `, figure(sheet, upper, name('papers.at-most'))];
 };
 
-const toleranceOf = (sheet: Sheet, check: ProofCheck): Tolerance => {
+/** One check as its drawing takes it. */
+export const toleranceOf = (sheet: Sheet, check: ProofCheck): Tolerance => {
   const [lower, upper, predicted] = [check.limits.lower, check.limits.upper, check.predicted].map((id) =>
     quantityAt(sheet, id),
   );

@@ -11,7 +11,7 @@ import { dated } from './title-block.ts';
 type Field = Exclude<keyof WaterAnalysis, 'of' | 'source' | 'date'>;
 
 /** In the order of a laboratory sheet. */
-const fields = [
+export const waterFields = [
   ['hardness', 'papers.ion.hardness'],
   ['calcium', 'papers.ion.calcium'],
   ['magnesium', 'papers.ion.magnesium'],
@@ -36,13 +36,13 @@ const fields = [
   ['warmest', 'papers.ion.warmest'],
 ] as const satisfies readonly (readonly [Field, MessageKey])[];
 
-const waters: Readonly<Record<WaterAnalysis['of'], MessageKey>> = {
+export const waterWords: Readonly<Record<WaterAnalysis['of'], MessageKey>> = {
   raw: 'papers.analysis.raw',
   treated: 'papers.analysis.treated',
   blended: 'papers.analysis.blended',
 };
 
-const how: Readonly<Record<'measured' | 'read' | 'told' | 'assumed', MessageKey>> = {
+export const howWords: Readonly<Record<'measured' | 'read' | 'told' | 'assumed', MessageKey>> = {
   measured: 'papers.known.measured',
   read: 'papers.known.read',
   told: 'papers.known.told',
@@ -52,15 +52,15 @@ const how: Readonly<Record<'measured' | 'read' | 'told' | 'assumed', MessageKey>
 const shown = (sheet: Sheet, value: Quantity): string => formatQuantity(value, sheet.reader).text;
 
 const rowsOf = (sheet: Sheet, analysis: WaterAnalysis): readonly Row[] =>
-  fields.flatMap(([field, name]) => {
+  waterFields.flatMap(([field, name]) => {
     const known = analysis[field];
     if (known === undefined) return [];
-    return [{ cells: [sheet.word(name), shown(sheet, known.value), sheet.word(how[known.how])] }];
+    return [{ cells: [sheet.word(name), shown(sheet, known.value), sheet.word(howWords[known.how])] }];
   });
 
 const heading = (sheet: Sheet, { of, source, date }: WaterAnalysis): string =>
   [
-    sheet.word(waters[of]),
+    sheet.word(waterWords[of]),
     source === undefined ? undefined : sheet.text(source),
     date === undefined ? undefined : dated(sheet, date),
   ]

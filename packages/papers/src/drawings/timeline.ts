@@ -194,8 +194,22 @@ const drainLine = (pieces: readonly Piece[], top: number, options: DrawingOption
   ];
 };
 
+/** The step in hand: its bar in the accent, at the weight of a cut. */
+const marked = ({ from, to }: Piece, top: number): Markup =>
+  element('rect', {
+    x: from,
+    y: top,
+    width: to - from,
+    height: barHeight,
+    class: 'accent-line',
+    style: 'stroke-width:var(--w-cut)',
+  });
+
 /** A regeneration to scale: minutes, the water into the bed, its direction, and what goes down the drain. */
-export const timeline = (steps: readonly TimelineStep[], options: DrawingOptions): Drawing => {
+export const timeline = (
+  steps: readonly TimelineStep[],
+  options: DrawingOptions & { readonly now?: TimedStep | undefined },
+): Drawing => {
   const pieces = piecesOf(steps, options.width);
   const total = steps.reduce((sum, { time }) => sum + time.si, 0);
   const labels = labelled(labelsOf(pieces, options), options.width);
@@ -215,6 +229,7 @@ export const timeline = (steps: readonly TimelineStep[], options: DrawingOptions
       ...dimension(piece, bottom + 9),
       ...arrowOf(piece, top),
     ]),
+    pieces.filter(({ item }) => item.step === options.now).map((piece) => marked(piece, top)),
     labels.draw(bottom),
     drained ? drainLine(pieces, under, options) : undefined,
   );

@@ -22,6 +22,7 @@ import { answer, answerProblems } from './problem/answer-problems.ts';
 import { malformedRequest } from './problem/malformed-request.ts';
 import { problemOf } from './problem/problem-of.ts';
 import { rawServer, type Tls } from './raw-server.ts';
+import { appRoutes } from './routes/app-routes.ts';
 import { healthRoutes } from './routes/health-routes.ts';
 import { pairRoutes } from './routes/pair-routes.ts';
 import { workshopApi } from './routes/workshop-api.ts';
@@ -70,6 +71,9 @@ export const buildServer = (house: House, { side, times, logger, tls, behindProx
     await inner.register(healthRoutes, { house, side });
     await inner.register(pairRoutes, { house, side });
     await inner.register(pageRoutes, { house, side });
+    if (house.app !== undefined)
+      for (const name of side === 'loopback' ? (['own', 'demo'] as const) : (['own'] as const))
+        await inner.register(appRoutes, { prefix: `/${name}/app`, files: house.app, name });
     const news = newsOf(times.heartBeat);
     endStreams(inner, news);
     await inner.register(workshopApi, { prefix: '/own/api', house, name: 'own', news });

@@ -1,5 +1,6 @@
 import type { Language } from '@brinewright/words';
 import type { Workshop } from '../workshop/workshop.ts';
+import type { AppFiles } from './app-files.ts';
 import type { Devices } from './pairing/devices.ts';
 import type { PairingCode } from './pairing/pairing-code.ts';
 
@@ -25,6 +26,8 @@ export type House = {
   readonly lan: () => LanEntrance | undefined;
   /** Where the own record lies, as shown to its owner. */
   readonly dataPlace: string;
+  /** The field app, where it has been built. */
+  readonly app: AppFiles | undefined;
   readonly usualLanguage: Language;
   readonly now: () => Date;
 };

@@ -10,6 +10,7 @@ import { fingerprintOf, ownCertificate } from '../tls/own-authority.ts';
 import type { DataPlace } from '../workshop/data-place.ts';
 import { baseOf } from '../workshop/definitions.ts';
 import { type Kept, openHouse } from '../workshop/open-house.ts';
+import { readAppFiles } from './app-files.ts';
 import { buildServer, type Listener } from './build-server.ts';
 import { endServer } from './end-server.ts';
 import type { House, LanEntrance } from './house.ts';
@@ -166,6 +167,7 @@ const houseFor = async (
     base: read.base,
     lan,
     dataPlace: store.where,
+    app: await readAppFiles(),
     usualLanguage: languageDefault,
     demoName: formatMessage(message('server.demo.company'), { language: languageDefault, system: 'us' }),
     now,

@@ -16,10 +16,16 @@ export const titleOf = async (view: View, workshop: Workshop): Promise<string> =
   (await workshop.name()) ?? view.word('server.begin.usual-name', { author: workshop.owner });
 
 /** The workshop as the title block names it: who, with which definitions, how much is in the record. */
-export const placeOf = async (view: View, name: WorkshopName, workshop: Workshop): Promise<Place> => {
+export const placeOf = async (
+  view: View,
+  name: WorkshopName,
+  workshop: Workshop,
+  { app }: House,
+): Promise<Place> => {
   const [{ last }, { equipment }] = [await workshop.state(), await workshop.inUse()];
   return {
     name,
+    hasApp: app !== undefined,
     title: name === 'demo' ? view.word('server.demo.title') : await titleOf(view, workshop),
     cells: [
       [view.word('server.cell.entries'), view.word('server.cell.entries.on-disk', { entries: last })],

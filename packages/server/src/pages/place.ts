@@ -8,9 +8,13 @@ export type Place = {
   /** Of the workshop as its people call it. */
   readonly title: string;
   readonly cells: readonly Cell[];
+  /** The field app has been built and lies beside the pages. */
+  readonly hasApp: boolean;
 };
 
 export const baseOf = ({ name }: Place): string => `/${name}`;
+
+export const appAddress = (place: Place): string => `${baseOf(place)}/app/`;
 
 export const visitAddress = (place: Place, stream: string, visit: string): string =>
   `${baseOf(place)}/visits/${stream}/${visit}`;

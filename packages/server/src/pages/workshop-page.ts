@@ -5,8 +5,8 @@ import { tableNames } from '../workshop/tables.ts';
 import { newestFirst, type VisitLine, visitLines } from '../workshop/visit-line.ts';
 import { unitMark } from './marks.ts';
 import { page } from './page.ts';
-import { column, empty, issueList, links } from './parts.ts';
-import { baseOf, type Place, siteAddress, unitAddress, visitAddress } from './place.ts';
+import { button, column, empty, issueList, links } from './parts.ts';
+import { appAddress, baseOf, type Place, siteAddress, unitAddress, visitAddress } from './place.ts';
 import { remarkCount } from './remarks.ts';
 import type { View } from './view.ts';
 
@@ -34,12 +34,22 @@ export const workshopPage = (view: View, shown: Shown): string => {
     },
     column(
       html('h1', {}, view.word('server.visits')),
+      place.hasApp ? openApp(view, place) : undefined,
       place.name === 'demo' ? html('p', { class: 'lead' }, view.word('server.demo.invented')) : undefined,
       sites.length === 0 ? nothingYet(view) : bySite(sites).map((site) => siteSection(view, place, site)),
     ),
     column(remarksOf(view, shown), bringing(view, shown), takingAway(view, place)),
   );
 };
+
+/** To the app, which leads through a visit; these pages only show. */
+const openApp = (view: View, place: Place): Markup =>
+  html(
+    'div',
+    { class: 'acts' },
+    button(appAddress(place), view.word('server.app.open'), true),
+    html('span', { class: 'note' }, view.word('server.app.open.what')),
+  );
 
 /** The site with the newest visit first. */
 const bySite = (sites: readonly SiteOf[]): readonly (SiteOf & { readonly lines: readonly VisitLine[] })[] =>

@@ -57,7 +57,7 @@ export const workshopPages: FastifyPluginAsyncZod<{
   const arrive = async (request: FastifyRequest) => {
     const here = workshop();
     const view = viewOf(request, house);
-    return { here, view, place: await placeOf(view, name, here) };
+    return { here, view, place: await placeOf(view, name, here, house) };
   };
 
   app.get('/', async (request, reply) => {

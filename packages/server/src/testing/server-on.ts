@@ -25,6 +25,7 @@ export const serverOn = async ({ store, files, around }: TrialRecord) => {
     base: read.base,
     lan: () => undefined,
     dataPlace: 'a trial',
+    app: undefined,
     usualLanguage: 'en',
     demoName: '',
     now: () => new Date('2026-11-25T15:00:00.000Z'),

@@ -1,6 +1,7 @@
 import type { JournalStore } from '@brinewright/journal';
 import type { Language } from '@brinewright/words';
 import { v7 } from 'uuid';
+import type { AppFiles } from '../http/app-files.ts';
 import type { House, LanEntrance } from '../http/house.ts';
 import { Devices } from '../http/pairing/devices.ts';
 import { PairingCode } from '../http/pairing/pairing-code.ts';
@@ -19,6 +20,7 @@ export type HouseParts = {
   readonly base: BaseDefinitions;
   readonly lan: () => LanEntrance | undefined;
   readonly dataPlace: string;
+  readonly app: AppFiles | undefined;
   readonly usualLanguage: Language;
   /** What the demo's company is called. */
   readonly demoName: string;
@@ -27,7 +29,7 @@ export type HouseParts = {
 
 /** The own workshop as it was left, or room for one; and the demo, made anew. */
 export const openHouse = async (parts: HouseParts): Promise<House> => {
-  const { lan, dataPlace, usualLanguage, now } = parts;
+  const { lan, dataPlace, app, usualLanguage, now } = parts;
   const begun = await parts.own.store.workshop();
   let own = begun === undefined ? undefined : workshopOf(parts, parts.own, begun, false);
   let beginning: Promise<Workshop> | undefined;
@@ -52,6 +54,7 @@ export const openHouse = async (parts: HouseParts): Promise<House> => {
     code: new PairingCode(now),
     lan,
     dataPlace,
+    app,
     usualLanguage,
     now,
   };

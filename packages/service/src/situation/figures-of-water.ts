@@ -31,8 +31,14 @@ const ionFields = [
   ['fluoride', 'fluoride'],
 ] as const satisfies readonly (readonly [keyof WaterAnalysis, IonName])[];
 
+/** The newest analysis of the raw water; of those of one day, and of those without one, the last. */
 export const rawWater = (visit: Visit): WaterAnalysis | undefined =>
-  visit.water?.find((water) => water.of === 'raw');
+  visit.water
+    ?.filter((water) => water.of === 'raw')
+    .reduce<WaterAnalysis | undefined>(
+      (newest, one) => (newest !== undefined && (one.date ?? '') < (newest.date ?? '') ? newest : one),
+      undefined,
+    );
 
 /** Hardness, iron, manganese and temperatures of the raw water; what is assumed is put as assumed. */
 export const putWater = (visit: Visit, ledger: Ledger): readonly Gap[] => {

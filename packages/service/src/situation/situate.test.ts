@@ -220,3 +220,16 @@ describe('the pail under the drain', () => {
     expect(by('situation.bed.grain')).toEqual({ kind: 'given', how: 'assumed' });
   });
 });
+
+it('takes the newest analysis of the raw water, wherever it stands', () => {
+  const hardness = (...water: NonNullable<VisitDocument['water']>): number =>
+    situated(laundry({ water })).read('situation.hardness', 'gpg');
+  const old = { of: 'raw', date: '2024-03-01', hardness: '22 gpg' } as const;
+  const fresh = { of: 'raw', date: '2026-09-01', hardness: '14 gpg' } as const;
+  const undated = { of: 'raw', hardness: '30 gpg' } as const;
+  expect([hardness(fresh, old), hardness(old, fresh), hardness(fresh, undated)].map(Math.round)).toEqual([
+    14, 14, 14,
+  ]);
+  expect(hardness(fresh, { ...fresh, hardness: '15 gpg' })).toBeCloseTo(15, 9);
+  expect(hardness({ of: 'treated', hardness: '1 gpg' }, undated)).toBeCloseTo(30, 9);
+});

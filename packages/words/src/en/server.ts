@@ -10,6 +10,9 @@ export const serverEn = {
 
   'server.start': 'Start',
   'server.start.at': 'Workshop on this computer',
+  'server.app.open': 'Open the field app',
+  'server.app.open.what': 'It leads through a visit and works without a network.',
+
   'server.door.own': 'Your own',
   'server.door.begin': 'Begin a workshop',
   'server.door.begin.what':

@@ -12,6 +12,9 @@ export const serverEs = {
 
   'server.start': 'Inicio',
   'server.start.at': 'Taller en esta computadora',
+  'server.app.open': 'Abrir la aplicación de campo',
+  'server.app.open.what': 'Guía por la visita y funciona sin red.',
+
   'server.door.own': 'El propio',
   'server.door.begin': 'Abrir un taller',
   'server.door.begin.what':

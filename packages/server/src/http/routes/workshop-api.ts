@@ -7,6 +7,7 @@ import { bringRoutes } from './bring-routes.ts';
 import { exportRoutes } from './export-routes.ts';
 import { fileRoutes } from './file-routes.ts';
 import { readRoutes } from './read-routes.ts';
+import { sessionRoutes } from './session-routes.ts';
 import { syncRoutes } from './sync-routes.ts';
 import { visitRoutes } from './visit-routes.ts';
 
@@ -33,6 +34,7 @@ export const workshopApi: FastifyPluginAsyncZod<{
   app.addHook('onSend', async (_, reply) => {
     if (!reply.hasHeader('cache-control')) reply.header('cache-control', 'no-store');
   });
+  await app.register(sessionRoutes, options);
   await app.register(syncRoutes, options);
   await app.register(fileRoutes, options);
   await app.register(readRoutes, options);

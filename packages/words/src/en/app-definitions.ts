@@ -1,0 +1,31 @@
+export const appDefinitionsEn = {
+  'app.definitions.title': 'Definitions',
+  'app.definitions.under': 'What valves, controls and faults are known on this device.',
+  'app.definitions.undescribed': 'Not described',
+  'app.definitions.counts':
+    '{variants, plural, one {# build} other {# builds}}, {parts, plural, one {# part} other {# parts}}, {tells, plural, one {# tell} other {# tells}}, {faults, plural, one {# fault} other {# faults}}',
+  'app.definitions.own': 'own',
+  'app.definitions.variants': '{count, plural, one {# build} other {# builds}}',
+  'app.definitions.source': 'Source: {source}',
+  'app.definitions.like': 'Like {like}',
+  'app.definitions.features': 'Features',
+  'app.definitions.tells': 'Tells',
+  'app.definitions.parts': 'Parts',
+  'app.definitions.faults': 'Faults',
+  'app.definitions.looks-wrong': 'Looks wrong and is right',
+  'app.definitions.lint': 'What a look through it finds',
+  'app.definitions.lint.none': 'A look through it finds nothing.',
+  'app.definitions.count': '{name}: {count} in all',
+  'app.definitions.add': 'Add from a file',
+  'app.definitions.add.under':
+    'A YAML file in the form of the shipped definitions. It is kept on this device and sent to the workshop.',
+  'app.definitions.files': 'Own files',
+  'app.definitions.files.none': 'No file of one’s own yet.',
+  'app.definitions.file.used': 'in use',
+  'app.definitions.file.left-out': 'left out',
+  'app.definitions.added': '{name} is kept.',
+  'app.definitions.not-read': '{name} was not read. It is no text file.',
+  'app.definitions.too-large':
+    '{name} was not kept. It has more than 1 MB; a definition has a few hundred lines.',
+  'app.definitions.all': 'All definitions',
+} as const;

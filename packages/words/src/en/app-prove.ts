@@ -1,0 +1,21 @@
+export const appProveEn = {
+  'app.prove.passed': '{passed} of {of, plural, one {# check} other {# checks}} pass',
+  'app.prove.now': 'Now',
+  'app.prove.tomorrow': 'Tomorrow',
+  'app.prove.tomorrow.how': 'Only a regeneration shows these. Leave them with who opens in the morning.',
+  'app.prove.sure': 'Within the limits: {p}.',
+  'app.prove.predicted': 'Predicted',
+  'app.prove.predicted.of': 'Predicted {figure}.',
+  'app.prove.limit': 'Limit',
+  'app.prove.seen': 'Seen',
+  'app.prove.not-seen': 'Not seen',
+  'app.prove.take': 'Take the reading',
+  'app.prove.again': 'Read again',
+  'app.prove.hand-over': 'Hand over',
+  'app.prove.behind': 'Where limits and prediction come from',
+  'app.prove.how': 'How to read it',
+  'app.prove.how.says':
+    'Dot: the reading, with how sure it is. Brackets: the limits. Dashes: what was predicted.',
+  'app.prove.undone': 'Taken back',
+  'app.prove.nothing': 'Nothing to prove yet',
+} as const;
